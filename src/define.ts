@@ -1,0 +1,2 @@
+// Importing this module registers every element; importing `index.ts` registers none.
+export { VERSION } from './version.ts';

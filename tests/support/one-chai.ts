@@ -1,0 +1,3 @@
+import { chai } from 'vitest';
+export const { expect, should, assert } = chai;
+export default chai;

@@ -1,0 +1,56 @@
+// Vitest's settings, kept out of vite.config.ts so that a build never loads Vitest or looks for a browser.
+import { fileURLToPath } from 'node:url';
+import { playwright } from '@vitest/browser-playwright';
+import type { ViteUserConfig } from 'vitest/config';
+import { ensureBrowser } from './find-browser.mjs';
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+export async function vitest(): Promise<ViteUserConfig> {
+  const chromium = process.env.ENGINES !== 'none';
+  const executablePath = chromium ? (await ensureBrowser()).path : '';
+  const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
+  return {
+    resolve: { alias: { '@esm-bundle/chai': here('one-chai.ts') } },
+    test: {
+      coverage: {
+        provider: 'v8',
+        include: ['src/**/*.ts'],
+        exclude: ['**/*.{test,bench}.ts', 'src/site/**', '**/generated/**'],
+        reporter: ['text', 'json-summary'],
+      },
+      projects: [
+        {
+          extends: true,
+          test: {
+            name: 'node',
+            environment: 'node',
+            include: ['{src,tests}/**/*.test.ts'],
+            exclude: ['**/*.browser.test.ts'],
+            benchmark: { include: ['{src,tests}/**/*.bench.ts'], exclude: ['**/*.browser.bench.ts'] },
+          },
+        },
+        ...(chromium
+          ? [
+              {
+                extends: true as const,
+                test: {
+                  name: 'chromium',
+                  include: ['{src,tests}/**/*.browser.test.ts'],
+                  benchmark: { include: ['{src,tests}/**/*.browser.bench.ts'] },
+                  setupFiles: [here('setup-browser.ts')],
+                  browser: {
+                    enabled: true,
+                    headless: true,
+                    screenshotFailures: false,
+                    instances: [{ browser: 'chromium' as const }],
+                    provider: playwright({ launchOptions: { executablePath, args } }),
+                  },
+                },
+              },
+            ]
+          : []),
+      ],
+    },
+  };
+}

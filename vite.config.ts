@@ -1,0 +1,92 @@
+/// <reference types="vitest/config" />
+import { chmodSync, readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { defineConfig, type UserConfig } from 'vite';
+import pkg from './package.json' with { type: 'json' };
+import { folders } from './src/site/folders.ts';
+import { publicEntries } from './tests/support/public-entries.mjs';
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+const external = Object.keys(pkg.dependencies).map((name) => new RegExp(`^${name}(/|$)`));
+
+/** For a page's own bundler: one module per source file, dependencies left as imports. */
+const esm: UserConfig = {
+  publicDir: false,
+  build: {
+    outDir: 'dist/esm',
+    emptyOutDir: true,
+    minify: false,
+    sourcemap: true,
+    target: 'es2022',
+    lib: { entry: publicEntries(), formats: ['es'] },
+    rolldownOptions: {
+      external,
+      output: { preserveModules: true, preserveModulesRoot: 'src', entryFileNames: '[name].js' },
+    },
+  },
+};
+
+/** For a script tag: one folder, its entry is the only address a page writes; what is loaded late stays a file of its own. */
+const standalone: UserConfig = {
+  publicDir: false,
+  build: {
+    outDir: 'dist/standalone',
+    emptyOutDir: true,
+    sourcemap: true,
+    target: 'es2022',
+    lib: { entry: 'src/define.ts', formats: ['es'], fileName: () => 'leadwort.js' },
+    rolldownOptions: { output: { minify: true, chunkFileNames: 'leadwort-[name]-[hash].js' } },
+  },
+};
+
+/** For people who keep a key: one file that Node runs, with everything but Node's own modules inside. */
+const command: UserConfig = {
+  publicDir: false,
+  ssr: { noExternal: true },
+  build: {
+    outDir: 'dist',
+    emptyOutDir: false,
+    target: 'node20',
+    ssr: 'src/command/main.ts',
+    rolldownOptions: {
+      output: { entryFileNames: 'command.js', codeSplitting: false, banner: '#!/usr/bin/env node' },
+    },
+  },
+  plugins: [{ name: 'executable', writeBundle: () => chmodSync(here('dist/command.js'), 0o755) }],
+};
+
+/** The demonstration: every folder of src/site with an index.html is a page. */
+function site(): UserConfig {
+  const pages = readdirSync(here('src/site/'), { recursive: true, encoding: 'utf8' })
+    .filter((file) => /(^|[\\/])index\.html$/.test(file))
+    .map((file) => here(`src/site/${file}`));
+  return {
+    root: 'src/site',
+    base: './',
+    appType: 'mpa',
+    publicDir: false,
+    plugins: [
+      folders(
+        { keys: 'dist/keys', images: 'images-placeholder', widget: 'dist/standalone' },
+        { '/widget/leadwort.js': 'src/define.ts' },
+      ),
+    ],
+    build: {
+      outDir: here('dist/site'),
+      emptyOutDir: true,
+      target: 'es2022',
+      modulePreload: { polyfill: false },
+      assetsInlineLimit: 0,
+      rolldownOptions: { input: pages },
+    },
+  };
+}
+
+/** Four builds (the site by default, `--mode esm`, `standalone`, `command`) and, under Vitest, the tests. */
+export default defineConfig(async ({ mode }): Promise<UserConfig> => {
+  if (mode === 'test' || mode === 'benchmark') return (await import('./tests/support/vitest.ts')).vitest();
+  if (mode === 'esm') return esm;
+  if (mode === 'standalone') return standalone;
+  if (mode === 'command') return command;
+  return site();
+});
