@@ -33,6 +33,7 @@ const standalone: UserConfig = {
     outDir: 'dist/standalone',
     emptyOutDir: true,
     sourcemap: true,
+    manifest: 'chunks.json',
     target: 'es2022',
     lib: { entry: 'src/define.ts', formats: ['es'], fileName: () => 'leadwort.js' },
     rolldownOptions: { output: { minify: true, chunkFileNames: 'leadwort-[name]-[hash].js' } },

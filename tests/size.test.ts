@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest';
+import { compare, filesOf, tell } from './support/size.mjs';
+
+const chunks = {
+  'src/define.ts': { file: 'leadwort.js', imports: ['_shared'], dynamicImports: ['src/late.ts'] },
+  _shared: { file: 'shared.js' },
+  'src/late.ts': { file: 'late.js', imports: ['src/define.ts', '_shared', '_later'] },
+  _later: { file: 'later.js' },
+};
+
+test('the first question needs what the entry imports at once, and not what is fetched late', () => {
+  expect(filesOf(chunks, 'src/define.ts', false)).toEqual(['leadwort.js', 'shared.js']);
+});
+
+test('everything counts each file once, also when a late one leans back on the entry', () => {
+  expect(filesOf(chunks, 'src/define.ts', true)).toEqual(['leadwort.js', 'shared.js', 'late.js', 'later.js']);
+});
+
+test('a chunk that the list lacks is an error, not a small page', () => {
+  expect(() => filesOf({}, 'src/define.ts', false)).toThrow('the list of chunks lacks "src/define.ts"');
+});
+
+test('a byte over the limit is over, the limit itself is not', () => {
+  expect(compare({ a: 100, b: 101 }, { a: 100, b: 100 }).map(({ over }) => over)).toEqual([false, true]);
+  expect(() => compare({}, { a: 1 })).toThrow('the limits name "a", which is not measured');
+});
+
+test('the rows are aligned and kind either way', () => {
+  const rows = compare({ 'first question': 40100, all: 112000 }, { 'first question': 45000, all: 110000 });
+  expect(tell(rows)).toBe(
+    [
+      'first question    40.1 kB of   45.0 kB     4.9 kB to spare',
+      'all              112.0 kB of  110.0 kB     2.0 kB too heavy: load something later, or lighten it',
+    ].join('\n'),
+  );
+});

@@ -1,0 +1,71 @@
+// Weighs what a page loads: `node size.mjs`. One row per budget; ends with 1 when a row is over it.
+//
+// "first question" is the file a page names in its script tag and everything that file imports at once.
+// "all" adds what is fetched later, when somebody asks for it. Each file is compressed by itself, as a server
+// does, by gzip at its usual level; limits are bytes, and 1 kB is 1000 of them.
+import { existsSync, readFileSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
+import { gzipSync } from 'node:zlib';
+
+/**
+ * The files that `entry` needs: those it imports at once, and with `late` also those it fetches when asked.
+ * `chunks` is the list Vite writes beside a build: name of a chunk to `{ file, imports, dynamicImports }`.
+ */
+export function filesOf(chunks, entry, late) {
+  const seen = new Set();
+  const visit = (name) => {
+    if (seen.has(name)) return;
+    if (!Object.hasOwn(chunks, name)) throw new Error(`the list of chunks lacks "${name}"`);
+    seen.add(name);
+    const { imports = [], dynamicImports = [] } = chunks[name];
+    for (const next of late ? [...imports, ...dynamicImports] : imports) visit(next);
+  };
+  visit(entry);
+  return [...new Set([...seen].map((name) => chunks[name].file))];
+}
+
+/** One row per limit: `{ name, bytes, limit, over }`; a limit that nothing measures is an error. */
+export function compare(measured, limits) {
+  return Object.entries(limits).map(([name, limit]) => {
+    if (!Object.hasOwn(measured, name)) throw new Error(`the limits name "${name}", which is not measured`);
+    return { name, bytes: measured[name], limit, over: measured[name] > limit };
+  });
+}
+
+/** Rows as aligned text, with a kind word either way. */
+export function tell(rows) {
+  const kB = (bytes) => (bytes / 1000).toFixed(1);
+  const width = Math.max(...rows.map(({ name }) => name.length));
+  return rows
+    .map(({ name, bytes, limit, over }) => {
+      const left = kB(Math.abs(limit - bytes)).padStart(6);
+      const word = over ? `${left} kB too heavy: load something later, or lighten it` : `${left} kB to spare`;
+      return `${name.padEnd(width)}  ${kB(bytes).padStart(6)} kB of ${kB(limit).padStart(6)} kB  ${word}`;
+    })
+    .join('\n');
+}
+
+function main() {
+  const folder = new URL('../../dist/standalone/', import.meta.url);
+  const list = new URL('chunks.json', folder);
+  if (!existsSync(list)) throw new Error('there is no build to weigh: run `npm run build` first');
+  const chunks = JSON.parse(readFileSync(list, 'utf8'));
+  const weigh = (late) =>
+    filesOf(chunks, 'src/define.ts', late).reduce(
+      (sum, file) => sum + gzipSync(readFileSync(new URL(file, folder))).length,
+      0,
+    );
+  const limits = JSON.parse(readFileSync(new URL('size-limits.json', import.meta.url), 'utf8'));
+  const rows = compare({ 'first question': weigh(false), all: weigh(true) }, limits);
+  console.log(tell(rows));
+  if (rows.some(({ over }) => over)) process.exitCode = 1;
+}
+
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
+  try {
+    main();
+  } catch (error) {
+    console.error(`size: ${error.message}`);
+    process.exitCode = 1;
+  }
+}
