@@ -1,0 +1,12 @@
+// The engine: pure computation on plain data, from a matrix and answers to standing, verdict, reasons and next question.
+export { focusOf } from './focus.ts';
+export { applyingShare, GainTable, nearestTimes, type Proposal, propose } from './gain.ts';
+export { compileMatrix, type Matrix } from './matrix.ts';
+export {
+  type Answer, type CharacterSpec, EngineError, type MatrixSpec, type PairSpec, type RateSpec, SURENESS, type Sureness,
+  type TaxonSpec, type TraitSpec, USUAL_RATES,
+} from './spec.ts';
+export { meanTimes, type Posterior, posterior, posteriorWithout } from './standing.ts';
+export { type Rival, rivalsOf } from './telling.ts';
+export { rank, type Verdict, type VerdictKind, type VerdictRules, verdictOf } from './verdict.ts';
+export { reasons, type SecondLook, secondLooks, type Weight } from './why.ts';

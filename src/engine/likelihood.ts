@@ -1,0 +1,81 @@
+// How well every hypothesis explains one answer.
+import type { Matrix } from './matrix.ts';
+import { sizeDensity } from './measures.ts';
+import { slipRate } from './slips.ts';
+import { type Answer, type CharacterSpec, EngineError } from './spec.ts';
+
+/** One answer as two columns over the hypotheses: the likelihood of it when read right and when the reading slipped. */
+export interface Evidence {
+  readonly answer: Answer;
+  readonly right: Float64Array;
+  readonly slipped: Float64Array;
+}
+
+export function characterOf(matrix: Matrix, index: number): CharacterSpec {
+  const character = matrix.spec.characters[index];
+  if (character === undefined) throw new EngineError(`no character ${index}`);
+  return character;
+}
+
+/** Gathers the evidence of one answer. Several states ticked mean any of them: their probabilities add up. */
+export function evidenceOf(matrix: Matrix, answer: Answer): Evidence {
+  return 'value' in answer ? ofNumber(matrix, answer, answer.value) : ofStates(matrix, answer, answer.states);
+}
+
+function ofStates(matrix: Matrix, answer: Answer, states: readonly number[]): Evidence {
+  const H = matrix.hypotheses;
+  const character = characterOf(matrix, answer.character);
+  const ticked = new Set(states);
+  const right = new Float64Array(H);
+  const slipped = new Float64Array(H);
+  // Every state ticked says nothing; written out, so that rounding cannot make it say something.
+  if (ticked.size === character.states.length) return { answer, right: right.fill(1), slipped: slipped.fill(1) };
+  for (const state of ticked) {
+    if (character.states[state] === undefined) throw new EngineError(`${character.id}: no state ${state}`);
+    const row = ((matrix.firstRow[answer.character] as number) + state) * H;
+    for (let h = 0; h < H; h++) {
+      right[h] = (right[h] as number) + (matrix.truth[row + h] as number);
+      slipped[h] = (slipped[h] as number) + (matrix.slip[row + h] as number);
+    }
+  }
+  return { answer, right, slipped };
+}
+
+function ofNumber(matrix: Matrix, answer: Answer, value: number): Evidence {
+  const character = characterOf(matrix, answer.character);
+  if (character.kind !== 'measure' || !(value > 0 && value < Number.POSITIVE_INFINITY))
+    throw new EngineError(`${character.id}: ${value} is not a size`);
+  const H = matrix.hypotheses;
+  const { any, of } = sizeDensity(character, value);
+  const right = new Float64Array(H);
+  let known = 0;
+  let weight = 0;
+  character.traits.forEach((trait, t) => {
+    if (trait?.kind !== 'range') return;
+    const p = of(trait);
+    right[t] = p;
+    const prior = Math.exp(matrix.logPrior[t] as number);
+    known += prior * p;
+    weight += prior;
+  });
+  const background = weight > 0 ? known / weight : any;
+  character.traits.forEach((trait, t) => {
+    if (trait === undefined) right[t] = background;
+    else if (trait.kind !== 'range') right[t] = any;
+  });
+  right[matrix.outside] = (background + any) / 2;
+  const slipped = new Float64Array(H).fill(any);
+  // As with states: what means nothing to a hypothesis means nothing at any rate of slips.
+  slipped[matrix.outside] = right[matrix.outside] as number;
+  return { answer, right, slipped };
+}
+
+/** The rate of slips of this answer for an observer with `times` the usual rate. */
+export function rateOf(matrix: Matrix, answer: Answer, times: number): number {
+  return slipRate(characterOf(matrix, answer.character).misread, matrix.cap[answer.character] as number, times, answer.sureness);
+}
+
+/** P(answer | hypothesis) at one rate of slips, length H. */
+export function likelihoodAt(evidence: Evidence, rate: number): Float64Array {
+  return evidence.right.map((right, h) => (1 - rate) * right + rate * (evidence.slipped[h] as number));
+}

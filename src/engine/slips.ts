@@ -1,0 +1,45 @@
+// How readings go wrong: where a misreading of one state ends, and how often readings are wrong at all.
+import { type CharacterSpec, SURENESS, type Sureness } from './spec.ts';
+
+/** On a scale a slip lands most often on the next state; each further step is this many times rarer (ours). */
+const PER_STEP = 0.25;
+
+/**
+ * `table[from][to]`: where a misreading of `from` ends; every row sums to 1 over the other states. Named mix-ups take
+ * their share, the rest is spread over the states that no mix-up names: evenly for a choice (as the golden tables
+ * have it), by nearness for scales and classes of size.
+ */
+export function slipTable(character: CharacterSpec): readonly (readonly number[])[] {
+  const S = character.states.length;
+  return character.states.map((_, from) => {
+    const row = new Array<number>(S).fill(0);
+    let named = 0;
+    for (const { a, b, share } of character.mixups ?? []) {
+      if (a !== from && b !== from) continue;
+      const to = a === from ? b : a;
+      row[to] = (row[to] as number) + share;
+      named += share;
+    }
+    const rest = row.map((share, to) => {
+      if (to === from || share > 0) return 0;
+      return character.kind === 'choice' ? 1 : PER_STEP ** (Math.abs(to - from) - 1);
+    });
+    const total = rest.reduce((x, y) => x + y, 0);
+    if (total > 0) return row.map((share, to) => share + ((1 - named) * (rest[to] as number)) / total);
+    return named > 0 ? row.map((share) => share / named) : row;
+  });
+}
+
+/**
+ * The rate of slips at which a reading stops speaking for what it says: 1 / (1 + the largest single confusion). With
+ * even confusions that is (S - 1) / S. Rates are held to it, so that an answer which a taxon always shows never
+ * lowers it against one that never shows it.
+ */
+export function slipCap(table: readonly (readonly number[])[]): number {
+  return 1 / (1 + Math.max(0, ...table.flat()));
+}
+
+/** The rate of slips of one answer: the usual rate, times the observer's, times what the stated sureness says. */
+export function slipRate(misread: number, cap: number, times: number, sureness: Sureness): number {
+  return Math.min(cap, misread * times * SURENESS[sureness]);
+}

@@ -1,0 +1,89 @@
+// How every hypothesis stands after the answers, with the observer's own rate of slips inferred beside it.
+import { evidenceOf, likelihoodAt, rateOf, type Evidence } from './likelihood.ts';
+import type { Matrix } from './matrix.ts';
+import { type Answer, EngineError } from './spec.ts';
+
+/** The posterior. `joint` is kept so that one answer can be taken out again without computing the rest anew. */
+export interface Posterior {
+  readonly matrix: Matrix;
+  /** How many times a novice's slips this kind of observer is taken to make. */
+  readonly observer: number;
+  readonly evidence: readonly Evidence[];
+  /** P(hypothesis | answers), length H, summing to 1. */
+  readonly p: Float64Array;
+  /** P(rate | answers), one for each of the matrix's rates. */
+  readonly rates: Float64Array;
+  /** Logarithms, rates x H, not normalised. */
+  readonly joint: Float64Array;
+  /** Logarithm of the likelihood of each answer, rates x H. */
+  readonly terms: readonly Float64Array[];
+}
+
+/**
+ * Bayes' rule over taxa, `not in this key`, and a few rates of slips:
+ * P(t, r | answers) is proportional to P(t) P(r) times the product over the answers of P(answer | t, r).
+ * Work: answers x rates x H.
+ */
+export function posterior(matrix: Matrix, answers: readonly Answer[], observer = 1): Posterior {
+  const seen = new Set(answers.map((a) => a.character));
+  if (seen.size !== answers.length) throw new EngineError('a character is answered twice');
+  const evidence = answers.map((answer) => evidenceOf(matrix, answer));
+  const terms = evidence.map((e) => logTerms(matrix, e, observer));
+  const joint = priorJoint(matrix);
+  for (const term of terms) for (let i = 0; i < joint.length; i++) joint[i] = (joint[i] as number) + (term[i] as number);
+  return { matrix, observer, evidence, terms, joint, ...marginals(matrix, joint) };
+}
+
+/** P(hypothesis) after all answers but number `left`. */
+export function posteriorWithout(from: Posterior, left: number): Float64Array {
+  const term = from.terms[left];
+  if (term === undefined) throw new EngineError(`no answer ${left}`);
+  // Added up anew: taking a term of minus infinity back out would not give the sum without it.
+  const joint = priorJoint(from.matrix);
+  from.terms.forEach((other, k) => {
+    if (k !== left) for (let i = 0; i < joint.length; i++) joint[i] = (joint[i] as number) + (other[i] as number);
+  });
+  return marginals(from.matrix, joint).p;
+}
+
+/** The observer's mean rate of slips in multiples of a novice's, as the answers so far let it be judged. */
+export function meanTimes(of: Posterior): number {
+  return of.observer * of.matrix.spec.rates.reduce((sum, rate, r) => sum + rate.times * (of.rates[r] as number), 0);
+}
+
+function priorJoint(matrix: Matrix): Float64Array {
+  const H = matrix.hypotheses;
+  const joint = new Float64Array(matrix.spec.rates.length * H);
+  matrix.spec.rates.forEach((rate, r) => {
+    const log = Math.log(rate.prior);
+    for (let h = 0; h < H; h++) joint[r * H + h] = log + (matrix.logPrior[h] as number);
+  });
+  return joint;
+}
+
+function logTerms(matrix: Matrix, evidence: Evidence, observer: number): Float64Array {
+  const H = matrix.hypotheses;
+  const out = new Float64Array(matrix.spec.rates.length * H);
+  matrix.spec.rates.forEach((rate, r) => {
+    out.set(likelihoodAt(evidence, rateOf(matrix, evidence.answer, rate.times * observer)).map(Math.log), r * H);
+  });
+  return out;
+}
+
+function marginals(matrix: Matrix, joint: Float64Array): { p: Float64Array; rates: Float64Array } {
+  const H = matrix.hypotheses;
+  let top = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < joint.length; i++) if ((joint[i] as number) > top) top = joint[i] as number;
+  if (top === Number.NEGATIVE_INFINITY) throw new EngineError('no hypothesis can explain these answers');
+  const p = new Float64Array(H);
+  const rates = new Float64Array(matrix.spec.rates.length);
+  let total = 0;
+  for (let i = 0; i < joint.length; i++) {
+    const weight = Math.exp((joint[i] as number) - top);
+    p[i % H] = (p[i % H] as number) + weight;
+    const r = Math.floor(i / H);
+    rates[r] = (rates[r] as number) + weight;
+    total += weight;
+  }
+  return { p: p.map((x) => x / total), rates: rates.map((x) => x / total) };
+}
