@@ -1,6 +1,6 @@
 // From what a flora prints to what the engine needs: bounds in one unit, all above zero, gaps filled by rule.
 import { toCanonical, type Unit } from '../units.ts';
-import { type Bounds, type Extent, optional } from './range.ts';
+import { type Bounds, type Extent, numbersOf, optional } from './range.ts';
 
 /** 0 < min < low < high < max. `low` to `high` is the usual range; `min` and `max` only where exceptions are stated. */
 export interface Spread {
@@ -15,7 +15,7 @@ export interface Spread {
 const REACH = 0.4;
 /** `ca. X`, or X alone, usually means 0.8 X to X / 0.8 = 1.25 X. */
 const ABOUT = 0.8;
-/** A bound of zero counts as this share of the next bound above it: log-normal sizes have no zero. */
+/** A zero counts as this share of the smallest number stated above it: log-normal sizes have no zero. */
 const NOTHING = 0.05;
 
 /**
@@ -25,17 +25,17 @@ const NOTHING = 0.05;
  * - one value, marked as approximate or not, and a span of no width: 0.8 to 1.25 times it, but not past the middle
  *   (geometric mean) between the value and a stated exception;
  * - alternatives: smallest to largest usual one, the rare ones are exceptions;
- * - a zero: 0.05 times the next larger bound.
+ * - a zero: 0.05 times the smallest number stated above it.
  * An approximate span, or limit, is taken as it stands.
  */
 export function spreadOf(extent: Extent, unit: Unit = extent.unit): Spread {
-  const stated = usualOf(extent);
-  const max = stated.max;
-  const high = stated.high > 0 ? stated.high : NOTHING * (max ?? 1);
-  const low = stated.low > 0 ? stated.low : stated.high > 0 ? NOTHING * high : high;
-  const min = stated.min === 0 ? NOTHING * low : stated.min;
-  const to = (value: number) => toCanonical(value, extent.unit, unit);
+  const nothing = NOTHING * (numbersOf(extent).find((value) => value > 0) ?? 1);
+  const positive = (value: number) => (value > 0 ? value : nothing);
+  const stated = statedOf(extent);
+  const min = stated.min === undefined ? undefined : positive(stated.min);
+  const [low, high, max] = [positive(stated.low), positive(stated.high), stated.max];
   const usual = low < high ? { low, high } : widened(low, min, max);
+  const to = (value: number) => toCanonical(value, extent.unit, unit);
   return Object.freeze({
     ...optional('min', min === undefined ? undefined : to(min)),
     low: to(usual.low),
@@ -51,8 +51,8 @@ function widened(value: number, min = 0, max = Number.POSITIVE_INFINITY): { low:
   };
 }
 
-/** The bounds as stated, limits completed, zeros and empty spans not yet seen to. */
-function usualOf(bounds: Bounds): Spread {
+/** The bounds as stated, limits completed, zeros and spans of no width not yet seen to. */
+function statedOf(bounds: Bounds): Spread {
   switch (bounds.form) {
     case 'up-to':
       return { low: bounds.high * REACH, high: bounds.high, ...optional('max', bounds.max) };
