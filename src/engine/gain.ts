@@ -63,7 +63,8 @@ export class GainTable {
       const rate = this.#rate(c, times);
       for (let row = firstRow[c] as number; row < (firstRow[c + 1] as number); row++)
         for (let h = 0, i = row * H; h < H; h++, i++)
-          noise[c * H + h] = (noise[c * H + h] as number) - xlogx((1 - rate) * (truth[i] as number) + rate * (slip[i] as number));
+          noise[c * H + h] =
+            (noise[c * H + h] as number) - xlogx((1 - rate) * (truth[i] as number) + rate * (slip[i] as number));
     });
     this.#noise.set(times, noise);
     return noise;

@@ -3,8 +3,17 @@ export { focusOf } from './focus.ts';
 export { applyingShare, GainTable, nearestTimes, type Proposal, propose } from './gain.ts';
 export { compileMatrix, type Matrix } from './matrix.ts';
 export {
-  type Answer, type CharacterSpec, EngineError, type MatrixSpec, type PairSpec, type RateSpec, SURENESS, type Sureness,
-  type TaxonSpec, type TraitSpec, USUAL_RATES,
+  type Answer,
+  type CharacterSpec,
+  EngineError,
+  type MatrixSpec,
+  type PairSpec,
+  type RateSpec,
+  SURENESS,
+  type Sureness,
+  type TaxonSpec,
+  type TraitSpec,
+  USUAL_RATES,
 } from './spec.ts';
 export { meanTimes, type Posterior, posterior, posteriorWithout } from './standing.ts';
 export { type Rival, rivalsOf } from './telling.ts';

@@ -72,7 +72,12 @@ function ofNumber(matrix: Matrix, answer: Answer, value: number): Evidence {
 
 /** The rate of slips of this answer for an observer with `times` the usual rate. */
 export function rateOf(matrix: Matrix, answer: Answer, times: number): number {
-  return slipRate(characterOf(matrix, answer.character).misread, matrix.cap[answer.character] as number, times, answer.sureness);
+  return slipRate(
+    characterOf(matrix, answer.character).misread,
+    matrix.cap[answer.character] as number,
+    times,
+    answer.sureness,
+  );
 }
 
 /** P(answer | hypothesis) at one rate of slips, length H. */

@@ -56,7 +56,8 @@ export function compileMatrix(spec: MatrixSpec): Matrix {
         slip[((firstRow[c] as number) + s) * H + h] = reading[s] as number;
       }
     };
-    const misreading = (p: readonly number[]) => p.map((_, to) => p.reduce((sum, q, from) => sum + q * (table[from]?.[to] ?? 0), 0));
+    const misreading = (p: readonly number[]) =>
+      p.map((_, to) => p.reduce((sum, q, from) => sum + q * (table[from]?.[to] ?? 0), 0));
     // Where a character means nothing, a report of it is noise; an unknown plant may show anything that plants here
     // show, or anything at all.
     const even = character.states.map(() => 1 / S);
@@ -84,7 +85,11 @@ function profile(character: CharacterSpec, trait: TraitSpec | undefined): readon
 }
 
 /** The key's own background: what the plants of which this is known show, weighted by how common they are. */
-function mean(profiles: readonly (readonly number[] | 'absent' | undefined)[], prior: Float64Array, S: number): number[] {
+function mean(
+  profiles: readonly (readonly number[] | 'absent' | undefined)[],
+  prior: Float64Array,
+  S: number,
+): number[] {
   const sum = new Array<number>(S).fill(0);
   let total = 0;
   profiles.forEach((p, t) => {
@@ -98,6 +103,7 @@ function mean(profiles: readonly (readonly number[] | 'absent' | undefined)[], p
 
 function priors(spec: MatrixSpec): Float64Array {
   const total = spec.taxa.reduce((sum, taxon) => sum + taxon.weight, 0);
-  if (!(total > 0) || !(spec.outsidePrior >= 0 && spec.outsidePrior < 1)) throw new EngineError('weights and outsidePrior must make a prior');
+  if (!(total > 0) || !(spec.outsidePrior >= 0 && spec.outsidePrior < 1))
+    throw new EngineError('weights and outsidePrior must make a prior');
   return Float64Array.from([...spec.taxa.map((t) => (t.weight / total) * (1 - spec.outsidePrior)), spec.outsidePrior]);
 }

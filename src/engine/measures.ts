@@ -10,7 +10,8 @@ export const EYE = 0.15;
 /** Shares of the classes of `character`, summing to 1. */
 export function classMass(character: CharacterSpec, range: RangeSpec): number[] {
   const { bounds } = character;
-  if (bounds === undefined || bounds.length !== character.states.length - 1) throw new EngineError(`${character.id}: classes need bounds`);
+  if (bounds === undefined || bounds.length !== character.states.length - 1)
+    throw new EngineError(`${character.id}: classes need bounds`);
   const d = twoPiece(range, EYE);
   const below = [0, ...bounds.map((b) => twoPieceBelow(d, b)), 1];
   return character.states.map((_, s) => (below[s + 1] as number) - (below[s] as number));
@@ -23,6 +24,12 @@ function anySize(character: CharacterSpec): { low: number; high: number } {
 }
 
 /** Density of a typed size under what a range says and under no knowledge at all, per unit of ln(size). */
-export function sizeDensity(character: CharacterSpec, value: number): { any: number; of: (range: RangeSpec) => number } {
-  return { any: twoPieceDensity(twoPiece(anySize(character), EYE), value), of: (range) => twoPieceDensity(twoPiece(range, EYE), value) };
+export function sizeDensity(
+  character: CharacterSpec,
+  value: number,
+): { any: number; of: (range: RangeSpec) => number } {
+  return {
+    any: twoPieceDensity(twoPiece(anySize(character), EYE), value),
+    of: (range) => twoPieceDensity(twoPiece(range, EYE), value),
+  };
 }

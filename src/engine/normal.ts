@@ -69,5 +69,7 @@ export function twoPieceDensity(d: TwoPiece, value: number): number {
 export function twoPieceBelow(d: TwoPiece, value: number): number {
   const x = Math.log(value) - d.mid;
   const total = d.left + d.right;
-  return x < 0 ? ((2 * d.left) / total) * cumulative(x / d.left) : (d.left + d.right * (2 * cumulative(x / d.right) - 1)) / total;
+  return x < 0
+    ? ((2 * d.left) / total) * cumulative(x / d.left)
+    : (d.left + d.right * (2 * cumulative(x / d.right) - 1)) / total;
 }

@@ -5,7 +5,13 @@ export type TraitSpec =
   /** Probability of each state, summing to 1, in the order of the character's states. */
   | { readonly kind: 'states'; readonly p: readonly number[] }
   /** The usual range (central 90 %) and its rare extremes, all > 0, in the character's unit. */
-  | { readonly kind: 'range'; readonly low: number; readonly high: number; readonly min?: number; readonly max?: number }
+  | {
+      readonly kind: 'range';
+      readonly low: number;
+      readonly high: number;
+      readonly min?: number;
+      readonly max?: number;
+    }
   /** The character means nothing for this taxon. */
   | { readonly kind: 'absent' };
 

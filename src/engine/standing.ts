@@ -1,5 +1,5 @@
 // How every hypothesis stands after the answers, with the observer's own rate of slips inferred beside it.
-import { evidenceOf, likelihoodAt, rateOf, type Evidence } from './likelihood.ts';
+import { type Evidence, evidenceOf, likelihoodAt, rateOf } from './likelihood.ts';
 import type { Matrix } from './matrix.ts';
 import { type Answer, EngineError } from './spec.ts';
 
@@ -30,7 +30,8 @@ export function posterior(matrix: Matrix, answers: readonly Answer[], observer =
   const evidence = answers.map((answer) => evidenceOf(matrix, answer));
   const terms = evidence.map((e) => logTerms(matrix, e, observer));
   const joint = priorJoint(matrix);
-  for (const term of terms) for (let i = 0; i < joint.length; i++) joint[i] = (joint[i] as number) + (term[i] as number);
+  for (const term of terms)
+    for (let i = 0; i < joint.length; i++) joint[i] = (joint[i] as number) + (term[i] as number);
   return { matrix, observer, evidence, terms, joint, ...marginals(matrix, joint) };
 }
 

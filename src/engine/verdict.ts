@@ -62,7 +62,11 @@ export function verdictOf(from: Posterior, rules: VerdictRules): Verdict {
   if (doubts.length === 0) return { kind: 'settled', taxa: [lead], ...facts };
   if (weight >= rules.leaning && !(ofConcern && natives >= rules.nativesLeaning)) {
     const untested = new Set(rivals.filter((rival) => rival.told.length < rival.needs).map((rival) => rival.taxon));
-    return { kind: 'leaning', taxa: [lead, ...order.slice(1).filter((t) => untested.has(t))].slice(0, HANDFUL), ...facts };
+    return {
+      kind: 'leaning',
+      taxa: [lead, ...order.slice(1).filter((t) => untested.has(t))].slice(0, HANDFUL),
+      ...facts,
+    };
   }
   return { kind: 'open', taxa: sharing(order, p, 1 - outside), ...facts };
 }

@@ -22,7 +22,10 @@ export function reasons(from: Posterior): (taxon: number) => { for: Weight[]; ag
     return { character: e.answer.character, likelihood, overall };
   });
   return (taxon) => {
-    const weights = columns.map(({ character, likelihood, overall }) => ({ character, bits: Math.log2((likelihood[taxon] as number) / overall) }));
+    const weights = columns.map(({ character, likelihood, overall }) => ({
+      character,
+      bits: Math.log2((likelihood[taxon] as number) / overall),
+    }));
     return {
       for: weights.filter((w) => w.bits >= WORTH_SAYING).sort((a, b) => b.bits - a.bits),
       against: weights.filter((w) => w.bits <= -WORTH_SAYING).sort((a, b) => a.bits - b.bits),

@@ -1,0 +1,1 @@
+export { type Settings, sessionContext, settingsContext } from './contexts.ts';

@@ -1,0 +1,63 @@
+// What every part of the key has in common: the session it draws, how things are said, and its requests.
+import { ContextConsumer } from '@lit/context';
+import { LitElement, type PropertyValues } from 'lit';
+import { state } from 'lit/decorators.js';
+import { type Settings, sessionContext, settingsContext } from '../../contexts/index.ts';
+import { translate } from '../../key/index.ts';
+import type { RequestName, Requests, SessionStore, Snapshot } from '../../session/index.ts';
+
+/** A part draws the session's snapshot and sends requests; it computes nothing and keeps no answers of its own. */
+export abstract class LeadwortPart extends LitElement {
+  /** What is drawn; undefined until the key is there. */
+  @state() protected snapshot: Snapshot | undefined;
+  @state() protected settings: Settings | undefined;
+
+  #store: SessionStore | undefined;
+  #stop: (() => void) | undefined;
+
+  constructor() {
+    super();
+    new ContextConsumer(this, {
+      context: settingsContext,
+      subscribe: true,
+      callback: (settings) => {
+        this.settings = settings;
+      },
+    });
+    new ContextConsumer(this, { context: sessionContext, subscribe: true, callback: (store) => this.#watch(store) });
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#watch(this.#store);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#stop?.();
+    this.#stop = undefined;
+  }
+
+  protected override shouldUpdate(_changed: PropertyValues): boolean {
+    return this.settings !== undefined;
+  }
+
+  protected request<Name extends RequestName>(name: Name, detail: Requests[Name]): void {
+    this.#store?.request(name, detail);
+  }
+
+  /** A sentence of the key in the language asked for. */
+  protected say(sentence: string): string {
+    const { snapshot, settings } = this;
+    return snapshot && settings ? translate(snapshot.prepared.key, settings.language, sentence) : sentence;
+  }
+
+  #watch(store: SessionStore | undefined): void {
+    this.#stop?.();
+    this.#store = store;
+    this.snapshot = store?.snapshot;
+    this.#stop = store?.subscribe(() => {
+      this.snapshot = store.snapshot;
+    });
+  }
+}

@@ -1,0 +1,85 @@
+// One store for one person's run: requests in, frozen snapshots out. It knows no screen and no clock.
+import { identify, type KeyAnswer, type Month, type PreparedKey, readInquiry } from '../key/index.ts';
+import { effects, type RequestName, type Requests } from './requests.ts';
+import type { Question, SessionState, Snapshot } from './state.ts';
+
+/** A request that names what the key does not have. */
+export class SessionError extends Error {
+  override readonly name = 'SessionError';
+}
+
+export interface SessionStart {
+  readonly month: Month;
+  readonly observer?: string;
+  readonly trail?: readonly KeyAnswer[];
+}
+
+/** A taxon still fits while it is at least this share as likely as the likeliest (ours). */
+const STILL_FITS = 0.02;
+/** A question expected to tell less than this many bits is not worth a person's time (ours). */
+const WORTH_ASKING = 0.02;
+
+export class SessionStore {
+  readonly #prepared: PreparedKey;
+  readonly #listeners = new Set<() => void>();
+  #state: SessionState;
+  #snapshot: Snapshot;
+
+  /** @throws AnswersError when the given trail does not belong to the key. */
+  constructor(prepared: PreparedKey, start: SessionStart) {
+    const observer = start.observer ?? (prepared.key.observers.keys().next().value as string);
+    const checked = readInquiry(prepared, { month: start.month, observer, answers: start.trail ?? [] });
+    this.#prepared = prepared;
+    this.#state = { month: checked.month, observer: checked.observer, trail: checked.answers, onward: false };
+    this.#snapshot = draw(prepared, this.#state);
+  }
+
+  get snapshot(): Snapshot {
+    return this.#snapshot;
+  }
+
+  /** Carries out a request and tells whoever listens. @throws SessionError, AnswersError; the session then stays as it was. */
+  request<Name extends RequestName>(name: Name, detail: Requests[Name]): void {
+    const next = effects[name](this.#state, detail);
+    if (next.chosen !== undefined && !this.#prepared.characterIndex.has(next.chosen))
+      throw new SessionError(`the key has no character ${next.chosen}`);
+    readInquiry(this.#prepared, { month: next.month, observer: next.observer, answers: next.trail });
+    this.#state = next;
+    this.#snapshot = draw(this.#prepared, next);
+    for (const listener of [...this.#listeners]) listener();
+  }
+
+  /** Calls `listener` after every change; returns how to stop. */
+  subscribe(listener: () => void): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+}
+
+function draw(prepared: PreparedKey, state: SessionState): Snapshot {
+  const identification = identify(prepared, { month: state.month, observer: state.observer, answers: state.trail });
+  const [lead] = identification.standing;
+  const within = (lead?.probability ?? 0) * STILL_FITS;
+  const question = questionOf(state, identification);
+  return Object.freeze({
+    ...state,
+    trail: Object.freeze([...state.trail]),
+    prepared,
+    identification,
+    fitting: identification.standing.filter((s) => s.probability >= within).length,
+    ...(question ? { question } : {}),
+  });
+}
+
+function questionOf(state: SessionState, { next, verdict }: Snapshot['identification']): Question | undefined {
+  const before = state.trail.findIndex((step) => step.character === state.chosen);
+  const answer = state.trail[before];
+  if (state.chosen !== undefined)
+    return answer
+      ? { character: state.chosen, number: before + 1, reason: 'changing', answer }
+      : { character: state.chosen, number: state.trail.length + 1, reason: 'chosen' };
+  const [best] = next;
+  const done = verdict.kind === 'settled' && !state.onward;
+  if (done || best === undefined || best.bits < WORTH_ASKING) return undefined;
+  return { character: best.character, number: state.trail.length + 1, reason: 'proposed' };
+}
