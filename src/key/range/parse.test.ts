@@ -151,6 +151,8 @@ describe('a text that is no range is refused at its column', () => {
     ['2-6 × 1-2 × 3 cm', 11, 'a unit'],
     ['2 × 5 ft 6 in', 5, 'unit of the length'],
     ['3-5-lobed × 2', 11, 'the end'],
+    ['3-5 × 2-lobed', 8, 'the end'],
+    ['3-5 cm-lobed', 7, 'the end'],
     ['1/7 in', 3, 'halves'],
     ['1/0 in', 3, 'halves'],
     ['1/ in', 3, 'halves'],

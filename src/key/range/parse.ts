@@ -9,11 +9,10 @@ const LONGEST = 300;
 
 const UNITS = 'a unit (mm, cm, m, in or ft)';
 
-/** One dimension as read, its unit perhaps still to come. */
+/** One dimension as read; its unit may be still to come. */
 interface Part {
   readonly read: BoundsRead;
   readonly unit: Unit | undefined;
-  readonly suffix: string | undefined;
 }
 
 /**
@@ -28,39 +27,38 @@ export function parseRange(text: string, unit: Unit = 'count'): Range {
   }
   const cursor = new Cursor(text);
   const along = readPart(cursor);
-  if (along.suffix !== undefined || !cursor.take('times'))
-    return Object.freeze(finish(cursor, along, along.unit ?? unit));
+  const suffix = along.unit === undefined ? cursor.take('suffix') : undefined;
+  if (suffix !== undefined) return Object.freeze({ ...finish(cursor, along, 'count', 'the end'), suffix: suffix.text });
+  if (!cursor.take('times')) return Object.freeze(finish(cursor, along, unit));
   const start = cursor.peek();
   const across = readPart(cursor);
   if (across.unit === undefined && along.unit !== undefined) cursor.fail(UNITS);
   if (across.read.feet && along.unit === undefined) cursor.fail('the unit of the length before feet and inches', start);
-  const width = Object.freeze(finish(cursor, across, across.unit ?? unit));
+  const width = Object.freeze(finish(cursor, across, unit));
   return Object.freeze({ ...extentOf(cursor, along, along.unit ?? width.unit), across: width });
 }
 
 function readPart(cursor: Cursor): Part {
   const read = readBounds(cursor);
-  if (read.feet) return { read, unit: 'in', suffix: undefined };
+  if (read.feet) return { read, unit: 'in' };
   const { kind, text } = cursor.peek();
   const unit = kind === 'word' ? readUnit(text) : undefined;
   if (unit !== undefined) cursor.take('word');
-  return { read, unit, suffix: unit === undefined ? cursor.take('suffix')?.text : undefined };
+  return { read, unit };
 }
 
-/** The last dimension, behind which nothing may stand. */
-function finish(cursor: Cursor, part: Part, unit: Unit): Extent {
-  const bare = part.unit === undefined && part.suffix === undefined;
-  if (cursor.peek().kind !== 'end') cursor.fail(bare ? `${UNITS} or the end` : 'the end');
-  return extentOf(cursor, part, unit);
+/** The last dimension, behind which nothing may stand; in `unit` if it names none. */
+function finish(
+  cursor: Cursor,
+  part: Part,
+  unit: Unit,
+  expected = part.unit ? 'the end' : `${UNITS} or the end`,
+): Extent {
+  cursor.expect('end', expected);
+  return extentOf(cursor, part, part.unit ?? unit);
 }
 
-function extentOf(cursor: Cursor, { read, suffix }: Part, given: Unit): Extent {
-  const unit = suffix === undefined ? given : 'count';
+function extentOf(cursor: Cursor, { read }: Part, unit: Unit): Extent {
   if (unit === 'count' && read.strict) cursor.fail('"to" or "at least", which include the count itself', read.strict);
-  return {
-    ...read.bounds,
-    unit,
-    ...optional('approximate', read.approximate || undefined),
-    ...optional('suffix', suffix),
-  };
+  return { ...read.bounds, unit, ...optional('approximate', read.approximate || undefined) };
 }

@@ -49,12 +49,15 @@ export type Extent = Bounds & {
   readonly unit: Unit;
   /** Marked as an approximation: ca., about, ±. */
   readonly approximate?: true;
+};
+
+/** A range. */
+export type Range = Extent & {
+  /** Of a length × width (which the rest then is the length of), the width. Both are lengths, or both counts. */
+  readonly across?: Extent;
   /** The word joined to a count: `lobed` of `3–5-lobed`. */
   readonly suffix?: string;
 };
-
-/** A range; of a length × width, the length, with the width `across`. */
-export type Range = Extent & { readonly across?: Extent };
 
 /** The numbers in the order in which they are written. */
 export function numbersOf(bounds: Bounds): readonly number[] {
