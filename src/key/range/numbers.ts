@@ -75,7 +75,7 @@ export function printNumber(value: number, fractions: boolean): string {
   if (!fractions || Number.isInteger(value)) return String(value);
   for (const lower of DENOMINATORS) {
     const upper = Math.round(value * lower);
-    if (upper > 0 && upper / lower === value) {
+    if (upper / lower === value) {
       const whole = Math.floor(upper / lower);
       return `${whole === 0 ? '' : `${whole} `}${upper - whole * lower}/${lower}`;
     }

@@ -53,6 +53,9 @@ describe('printed for readers of feet and inches', () => {
     ['2–6 × 1–2 cm', '3/4–2 1/4 × 3/8–3/4 in'],
     ['100-200 cm × 10-20 mm', '3 1/4–6 1/2 ft × 3/8–3/4 in'],
     ['ca. 1 m', 'ca. 3 1/4 ft'],
+    ['11 cm', '4 1/4 in'],
+    ['2.5 mm', '1/8 in'],
+    ['5-5 cm', 'ca. 2 in'],
     ['5 or 10 cm', '2 or 4 in'],
   ])('%s becomes %s', (text, printed) => {
     expect(printRange(parseRange(text), { units: 'us' })).toBe(printed);
@@ -60,9 +63,11 @@ describe('printed for readers of feet and inches', () => {
 
   test.each([
     ['what an eighth of an inch would blur has two digits', '0.4-1 mm', '0.016–0.039 in'],
+    ['also in one value', '2.2 mm', '0.087 in'],
     ['what two digits would run together has three', '2-2.01 m', '6.56–6.59 ft'],
     ['what three run together is one value, about', '20-20.001 m', 'ca. 65.6 ft'],
     ['also among alternatives', '20 or 20.001 m', 'ca. 65.6 ft'],
+    ['which stays usual if it was', '10 or 20(or 20.001) m', '32.8 or 65.6 ft'],
     ['and an exception that runs together is left out', '(19.999-)20(-20.001) m', '65.6 ft'],
     ['also above a limit', 'to 20(-20.001) m', 'to 65.6 ft'],
   ])('%s: %s becomes %s', (_rule, text, printed) => {
