@@ -155,6 +155,19 @@ export interface Guidance {
   readonly statements: readonly Statement[];
 }
 
+/** One statement of a couplet, and where it leads: the number of a couplet or the id of a taxon. */
+export interface Lead {
+  readonly text: string;
+  readonly character?: string;
+  readonly states?: readonly string[];
+  readonly to: number | string;
+}
+/** A numbered set of leads of a branching key written by hand. */
+export interface Couplet {
+  readonly number: number;
+  readonly leads: readonly Lead[];
+}
+
 export interface Source {
   readonly id: string;
   readonly title: string;
@@ -199,6 +212,8 @@ export interface Key {
   readonly characters: readonly Character[];
   readonly taxa: readonly Taxon[];
   readonly lookalikes: readonly Lookalike[];
+  /** A branching key written by hand, the first couplet first; empty when the folder has none. */
+  readonly couplets: readonly Couplet[];
   readonly guidance: ReadonlyMap<string, Guidance>;
   readonly sources: ReadonlyMap<string, Source>;
   /** Language -> sentence as written -> its translation. */
