@@ -1,33 +1,26 @@
-// What a page may listen for: only what a person did, and nothing personal.
+// The events a page may listen for: only what a person did, nothing that says who or where they are.
+import type { KeyAnswer, VerdictKind } from '../../key/index.ts';
 
-/** Details by event. Every event bubbles and leaves shadow roots. */
+/** All bubble and cross shadow boundaries. */
 export interface LeadwortEvents {
-  /** A character was answered, changed or skipped. `value` is in `unit`. */
-  'leadwort-answer': {
-    readonly character: string;
-    readonly states?: readonly string[];
-    readonly value?: number;
-    readonly unit?: string;
-    readonly skipped?: true;
-  };
-  /** The kind of verdict, or the plant that leads it, changed. `taxa` are ids, likeliest first. */
-  'leadwort-verdict': { readonly kind: string; readonly taxa: readonly string[] };
-  /** Guidance on a plant was opened. */
+  /** A question was answered or passed over. Fired by the question. */
+  'leadwort-answer': KeyAnswer;
+  /** The kind of verdict or the leading taxon changed. Fired by the element that holds the session. */
+  'leadwort-verdict': { readonly kind: VerdictKind; readonly taxa: readonly string[] };
+  /** What to do about a taxon was opened. Fired by the guidance. */
   'leadwort-guidance': { readonly taxon: string };
 }
 
-export function emit<Name extends keyof LeadwortEvents>(
-  from: EventTarget,
+declare global {
+  interface HTMLElementEventMap extends EventsOf<LeadwortEvents> {}
+}
+type EventsOf<Details> = { [Name in keyof Details]: CustomEvent<Details[Name]> };
+
+/** Fires one of the events from `target`. */
+export function fire<Name extends keyof LeadwortEvents>(
+  target: EventTarget,
   name: Name,
   detail: LeadwortEvents[Name],
 ): void {
-  from.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
-}
-
-declare global {
-  interface HTMLElementEventMap {
-    'leadwort-answer': CustomEvent<LeadwortEvents['leadwort-answer']>;
-    'leadwort-verdict': CustomEvent<LeadwortEvents['leadwort-verdict']>;
-    'leadwort-guidance': CustomEvent<LeadwortEvents['leadwort-guidance']>;
-  }
+  target.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
 }
