@@ -53,7 +53,7 @@ const command: UserConfig = {
       output: { entryFileNames: 'command.js', codeSplitting: false, banner: '#!/usr/bin/env node' },
     },
   },
-  plugins: [{ name: 'executable', writeBundle: () => chmodSync(here('dist/command.js'), 0o755) }],
+  plugins: [{ name: 'executable', writeBundle: ({ dir }) => chmodSync(`${dir}/command.js`, 0o755) }],
 };
 
 /** The demonstration: every folder of src/site with an index.html is a page. */

@@ -1,0 +1,6 @@
+// The table of subcommands, in the order in which help tells them.
+import { check } from './check.ts';
+import type { Command } from './command.ts';
+import { identify } from './identify.ts';
+
+export const COMMANDS: readonly Command[] = [check, identify];

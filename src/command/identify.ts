@@ -1,0 +1,76 @@
+// `leadwort identify`: what the key makes of a file of answers.
+import { resolve } from 'node:path';
+import { AnswersError, type Inquiry, readInquiry } from '../key/answers.ts';
+import { identify as identifyPlant } from '../key/identify.ts';
+import { describeProblem, KeyContentError, LIMITS, readBundle, readKey } from '../key/index.ts';
+import { readJson } from '../key/json.ts';
+import { type PreparedKey, prepareKey } from '../key/prepared.ts';
+import { Problems } from '../key/problem.ts';
+import type { Command, Given } from './command.ts';
+import { Refusal } from './errors.ts';
+import { isFolder, readFolder, readStream, readText } from './files.ts';
+import { EXIT, type ExitCode, type Io } from './io.ts';
+import { painter } from './paint.ts';
+import { identificationReport } from './print/identification.ts';
+
+/** Most bytes of an answers file: far more than an answer to every character of a large key. */
+const MOST_ANSWER_BYTES = 1_000_000;
+
+async function run({ operands: [shownKey = ''], text, on }: Given, io: Io): Promise<ExitCode> {
+  const prepared = await readPrepared(resolve(io.cwd, shownKey), shownKey);
+  const inquiry = await readAnswers(prepared, text.get('answers') ?? '', io);
+  const found = identifyPlant(prepared, inquiry);
+  io.stdout(
+    on.has('json')
+      ? `${JSON.stringify(found, null, 2)}\n`
+      : identificationReport(prepared.key, inquiry, found, painter(io.colour.stdout)),
+  );
+  return EXIT.done;
+}
+
+async function readPrepared(path: string, shown: string): Promise<PreparedKey> {
+  try {
+    if (await isFolder(path, shown)) return prepareKey(readKey((await readFolder(path, shown)).files));
+    return prepareKey(readBundle(await readText(path, shown)));
+  } catch (error) {
+    if (error instanceof KeyContentError) throw new Refusal(`${shown}: ${error.message}`);
+    throw error;
+  }
+}
+
+async function readAnswers(prepared: PreparedKey, name: string, io: Io): Promise<Inquiry> {
+  const shown = name === '-' ? 'standard input' : name;
+  const text = await (name === '-'
+    ? readStream(io.stdin, shown, MOST_ANSWER_BYTES)
+    : readText(resolve(io.cwd, name), shown, MOST_ANSWER_BYTES));
+  const problems = new Problems();
+  const content = readJson(text, { file: shown, problems, limits: LIMITS });
+  if (!problems.none) throw new Refusal(problems.list.map(describeProblem).join('\n'));
+  try {
+    return readInquiry(prepared, content);
+  } catch (error) {
+    if (!(error instanceof AnswersError)) throw error;
+    throw new Refusal(error.problems.map(({ path, expected }) => `${shown}, ${path}: expected ${expected}`).join('\n'));
+  }
+}
+
+export const identify: Command = {
+  name: 'identify',
+  summary: 'tells what a key makes of a file of answers',
+  more: [
+    'A try-out for people who keep a key. A name from a key is not a confirmation.',
+    'Answers are JSON: {"month":9,"observer":"novice","answers":[{"character":"leaf-shape","states":["heart"],"sureness":"sure"},',
+    '{"character":"height","value":4.5,"unit":"m"},{"character":"sap","skipped":true}]}. Sureness is sure, think or guess.',
+  ],
+  operands: [{ name: 'KEY', help: 'a key folder, or a bundle made of one' }],
+  options: {
+    answers: {
+      type: 'string',
+      value: 'FILE',
+      help: 'the file of answers; - reads them from standard input',
+      required: true,
+    },
+    json: { type: 'boolean', help: 'prints standing, verdict, second looks and next characters as JSON' },
+  },
+  run,
+};

@@ -1,0 +1,23 @@
+// Everything that can be said against a key folder, errors and warnings alike.
+import { type Key, KeyContentError, type Problem, readKey } from '../key/index.ts';
+
+export interface Inspection {
+  /** Absent when there are errors. */
+  readonly key?: Key;
+  readonly problems: readonly Problem[];
+  /** Problems beyond those listed. */
+  readonly more: number;
+}
+
+/** `files` is the text of each file by its name in the folder. */
+export function inspect(files: ReadonlyMap<string, string>): Inspection {
+  try {
+    return { key: readKey(files), problems: [], more: 0 };
+  } catch (error) {
+    if (error instanceof KeyContentError) return { problems: error.problems, more: error.more };
+    throw error;
+  }
+}
+
+export const errorsOf = ({ problems }: Inspection): readonly Problem[] =>
+  problems.filter(({ severity }) => severity === 'error');

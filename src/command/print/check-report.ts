@@ -1,0 +1,60 @@
+// What `check` prints for people.
+import type { Problem } from '../../key/index.ts';
+import { type Counts, countKey } from '../counts.ts';
+import { errorsOf, type Inspection } from '../inspect.ts';
+import type { Paint } from '../paint.ts';
+import { count } from './table.ts';
+
+export function checkReport(inspection: Inspection, paint: Paint): string {
+  const { key, problems, more } = inspection;
+  const files = [...new Set(problems.map(({ file }) => file))];
+  const lines = files.flatMap((file) => [
+    paint('heading', file),
+    ...problems.filter((problem) => problem.file === file).map((problem) => `  ${problemLine(problem, paint)}`),
+    '',
+  ]);
+  if (more > 0) lines.push(`and ${count(more, 'more problem')}, not listed`, '');
+  if (key !== undefined) {
+    lines.push(`${paint('heading', key.title)} (${key.id} ${key.version}, reviewed ${key.reviewed})`);
+    lines.push(`  ${countsLine(countKey(key))}`, '');
+  }
+  lines.push(verdictLine(inspection, paint));
+  return `${lines.join('\n')}\n`;
+}
+
+/** `error    line 214, taxa[3].family: expected text, found 7` */
+export function problemLine({ severity, line, column, path, expected, found }: Problem, paint: Paint): string {
+  const place = [
+    ...(line === undefined ? [] : [`line ${line}${column === undefined ? '' : ` column ${column}`}`]),
+    ...(path === '' ? [] : [path]),
+  ].join(', ');
+  const what = `expected ${expected}${found === '' ? '' : `, found ${found}`}`;
+  const word = severity === 'error' ? paint('stop', 'error  ') : paint('warn', 'warning');
+  return `${word}  ${place === '' ? '' : `${place}: `}${what}`;
+}
+
+export function countsLine(counts: Counts): string {
+  const share = counts.traits === 0 ? 0 : Math.round((100 * counts.traitsFromMemory) / counts.traits);
+  return [
+    count(counts.taxa, 'taxon', 'taxa'),
+    count(counts.characters, 'character'),
+    count(counts.states, 'state'),
+    `${count(counts.traits, 'trait')} (${share} % from memory)`,
+    count(counts.pairs, 'pair of look-alikes', 'pairs of look-alikes'),
+    count(counts.languages, 'language'),
+    `guidance for ${count(counts.guidance, 'taxon', 'taxa')}`,
+    count(counts.sources, 'source'),
+  ].join(', ');
+}
+
+function verdictLine(inspection: Inspection, paint: Paint): string {
+  const errors = errorsOf(inspection).length;
+  const warnings = inspection.problems.length - errors;
+  const also = warnings === 0 ? '' : `, ${count(warnings, 'warning')}`;
+  if (inspection.key === undefined) {
+    const all = errors + inspection.more;
+    return `${paint('stop', count(all, 'error'))}${also}: this folder cannot be used as a key yet.`;
+  }
+  const beyond = inspection.more > 0 ? ` and ${inspection.more} more` : '';
+  return `${paint('good', 'No errors')}${warnings === 0 ? '' : `, ${paint('warn', count(warnings, 'warning'))}${beyond}`}.`;
+}
