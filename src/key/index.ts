@@ -1,4 +1,9 @@
+export { bundleKey, type Digest, readVerifiedBundle } from './bundle.ts';
+export { type CheckOptions, checkKey, USUAL_CHECKS } from './check.ts';
 export { LIMITS, type Limits } from './json.ts';
+export { lookupLanguage, matchLanguage } from './language.ts';
+export { foldName, type SharedName, sharedNames } from './names.ts';
+export { type PreparedKey, prepareKey } from './prepared.ts';
 export {
   describeProblem,
   type ErrorCode,
@@ -8,5 +13,10 @@ export {
   type ProblemCode,
   type WarningCode,
 } from './problem.ts';
+export * from './range/index.ts';
 export { KEY_FILES, type ReadOptions, readBundle, readKey } from './read.ts';
+export { type Sentence, sentencesOf } from './sentences.ts';
+export { type Separation, separationOf } from './separation.ts';
+export { languageFor, translate } from './text.ts';
 export * from './types.ts';
+export * from './units.ts';

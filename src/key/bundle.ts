@@ -1,0 +1,57 @@
+// The one file that a page loads: made from a key folder, with a hash by which a damaged copy is known.
+import { canonicalJson } from './canonical.ts';
+import type { LooseBundle } from './loose.ts';
+import { KeyContentError, Problems } from './problem.ts';
+import { looseFolder, type ReadOptions, readBundle } from './read.ts';
+import type { Key } from './types.ts';
+
+/** SHA-256 of some bytes. */
+export type Digest = (bytes: Uint8Array<ArrayBuffer>) => Promise<ArrayBuffer>;
+
+/** The digest that Node and browsers have; in browsers only on pages that came over https or from the same machine. */
+const builtIn: Digest = (bytes) => crypto.subtle.digest('SHA-256', bytes);
+
+/**
+ * The bundle of a folder, as canonical JSON with the hash of everything else in it. The same content gives the same
+ * bytes, in whatever order its fields stand; comments are left out. Throws a KeyContentError as readKey does.
+ */
+export async function bundleKey(
+  files: ReadonlyMap<string, string>,
+  options: ReadOptions = {},
+  digest: Digest = builtIn,
+): Promise<string> {
+  const { hash: _, ...content } = withoutComments(looseFolder(files, options));
+  return canonicalJson({ ...content, hash: await hashOf(content, digest) });
+}
+
+/**
+ * Reads a bundle and compares its hash with its content: a KeyContentError when they differ or there is no hash. It
+ * tells a copy that was cut or changed by mistake; whoever changes a bundle on purpose can change the hash as well.
+ */
+export async function readVerifiedBundle(
+  text: string,
+  options: ReadOptions = {},
+  digest: Digest = builtIn,
+): Promise<Key> {
+  const key = readBundle(text, options);
+  const { hash, ...content } = JSON.parse(text) as LooseBundle;
+  const computed = await hashOf(content, digest);
+  if (hash === computed) return key;
+  const problems = new Problems();
+  problems.wrong('bundle', ['hash'], 'hash', `${computed}, the hash of this content`, hash);
+  throw new KeyContentError(problems.list);
+}
+
+async function hashOf(content: object, digest: Digest): Promise<string> {
+  const bytes = new Uint8Array(await digest(new TextEncoder().encode(canonicalJson(content))));
+  return `sha256-${[...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('')}`;
+}
+
+/** Without the fields that are for those who edit a file; they stand only at the top of each. */
+function withoutComments(bundle: LooseBundle): LooseBundle {
+  const bare = (file: object) => Object.fromEntries(Object.entries(file).filter(([name]) => !name.startsWith('$')));
+  const { format, text = {}, ...files } = bundle;
+  const parts = Object.entries(files).map(([name, file]) => [name, typeof file === 'object' ? bare(file) : file]);
+  const translations = Object.entries(text).map(([language, file]) => [language, bare(file)]);
+  return { format, ...Object.fromEntries(parts), text: Object.fromEntries(translations) };
+}

@@ -1,0 +1,42 @@
+import { checkCoverage } from './check/coverage.ts';
+import { checkGuidanceDates } from './check/dates.ts';
+import { checkLookalikesInMatrix } from './check/lookalikes.ts';
+import { checkSharedNames } from './check/names.ts';
+import { checkSeparation } from './check/separation.ts';
+import { checkSourcesUsed } from './check/sources.ts';
+import { checkTranslations } from './check/translations.ts';
+import { type Problem, Problems } from './problem.ts';
+import { checkReferences } from './references/index.ts';
+import type { Key } from './types.ts';
+
+export interface CheckOptions {
+  /** Today as year-month-day; without it nothing is past its review. */
+  readonly today?: string;
+  /** Months that a review holds. */
+  readonly reviewMonths?: number;
+  /** A taxon is thin when it has less than this share of the characters that apply to it. */
+  readonly knownOfTaxon?: number;
+  /** A character is thin when it is known of less than this share of the taxa that it applies to. */
+  readonly knownOfCharacter?: number;
+}
+
+/** All ours. */
+export const USUAL_CHECKS = Object.freeze({ reviewMonths: 12, knownOfTaxon: 0.5, knownOfCharacter: 1 / 3 });
+
+/**
+ * What is wrong with a key (errors; a key from readKey has none) and what the people who keep it should look at
+ * (warnings). At most 200 are told, errors first.
+ */
+export function checkKey(key: Key, options: CheckOptions = {}): readonly Problem[] {
+  const settings = { ...USUAL_CHECKS, ...options };
+  const problems = new Problems();
+  checkReferences(key, problems);
+  checkGuidanceDates(key, settings, problems);
+  checkLookalikesInMatrix(key, problems);
+  checkSharedNames(key, problems);
+  checkCoverage(key, settings, problems);
+  checkTranslations(key, problems);
+  checkSourcesUsed(key, problems);
+  checkSeparation(key, problems);
+  return problems.list;
+}

@@ -1,0 +1,57 @@
+// How far one character tells two taxa apart, by what the key says of them.
+import { spreadOf } from './range/index.ts';
+import type { Character, Taxon, Trait } from './types.ts';
+import type { Unit } from './units.ts';
+
+/**
+ * `apart`: no state in common, or ranges that do not meet even with their exceptions; `almost`: so much for what is
+ * usual, but not for the exceptions; `partly`: what is usual has less in common than not; `alike`: no more than that;
+ * `unknown`: one of the two is unknown, or the character means nothing for it.
+ */
+export type Separation = 'apart' | 'almost' | 'partly' | 'alike' | 'unknown';
+
+export function separationOf(a: Taxon, b: Taxon, character: Character): Separation {
+  const [one, other] = [a.traits.get(character.id), b.traits.get(character.id)];
+  if (one?.kind === 'states' && other?.kind === 'states') {
+    return graded((usual) => sharedStates(statesOf(one, usual), statesOf(other, usual)));
+  }
+  if (one?.kind === 'range' && other?.kind === 'range') {
+    const unit = character.unit ?? 'count';
+    return graded((usual) => sharedSizes(boundsOf(one, unit, usual), boundsOf(other, unit, usual)));
+  }
+  return 'unknown';
+}
+
+/** `shared` is the share in common of all that either shows, 0 to 1: of what is usual, or with the exceptions. */
+function graded(shared: (usual: boolean) => number): Separation {
+  if (shared(false) === 0) return 'apart';
+  const usual = shared(true);
+  return usual === 0 ? 'almost' : usual < 0.5 ? 'partly' : 'alike';
+}
+
+type Of<Kind> = Extract<Trait, { readonly kind: Kind }>;
+
+/** States shown usually, or all where none is; with the exceptions also those shown sometimes and rarely. */
+function statesOf({ states }: Of<'states'>, usual: boolean): ReadonlySet<string> {
+  const some = states.filter(({ how }) => !usual || how === 'usually');
+  return new Set((some.length > 0 ? some : states).map(({ state }) => state));
+}
+
+function sharedStates(a: ReadonlySet<string>, b: ReadonlySet<string>): number {
+  const shared = [...a].filter((state) => b.has(state)).length;
+  return shared / (a.size + b.size - shared);
+}
+
+type Sizes = readonly [number, number];
+
+function boundsOf({ range }: Of<'range'>, unit: Unit, usual: boolean): Sizes {
+  const { low, high, min = low, max = high } = spreadOf(range, unit);
+  return usual ? [low, high] : [min, max];
+}
+
+/** Sizes are compared by their ratios, since a centimetre is much on a small leaf and little on a large one. */
+function sharedSizes(a: Sizes, b: Sizes): number {
+  const shared = Math.log(Math.min(a[1], b[1]) / Math.max(a[0], b[0]));
+  const all = Math.log(Math.max(a[1], b[1]) / Math.min(a[0], b[0]));
+  return Math.max(0, shared / all);
+}
