@@ -1,5 +1,8 @@
+export type { Sureness, VerdictKind } from '../engine/index.ts';
+export { AnswersError, engineAnswers, type Inquiry, type KeyAnswer, readInquiry } from './answers.ts';
 export { bundleKey, type Digest, readVerifiedBundle } from './bundle.ts';
 export { type CheckOptions, checkKey, USUAL_CHECKS } from './check.ts';
+export { type Identification, identify, type RivalCheck, type Standing as TaxonStanding } from './identify.ts';
 export { LIMITS, type Limits } from './json.ts';
 export { lookupLanguage, matchLanguage } from './language.ts';
 export { foldName, type SharedName, sharedNames } from './names.ts';
