@@ -17,5 +17,5 @@ export {
 } from './spec.ts';
 export { meanTimes, type Posterior, posterior, posteriorWithout } from './standing.ts';
 export { type Rival, rivalsOf } from './telling.ts';
-export { rank, type Verdict, type VerdictKind, type VerdictRules, verdictOf } from './verdict.ts';
+export { type Doubt, rank, type Verdict, type VerdictKind, type VerdictRules, verdictOf } from './verdict.ts';
 export { reasons, type SecondLook, secondLooks, type Weight } from './why.ts';

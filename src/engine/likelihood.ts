@@ -46,26 +46,25 @@ function ofNumber(matrix: Matrix, answer: Answer, value: number): Evidence {
   if (character.kind !== 'measure' || !(value > 0 && value < Number.POSITIVE_INFINITY))
     throw new EngineError(`${character.id}: ${value} is not a size`);
   const H = matrix.hypotheses;
-  const { any, of } = sizeDensity(character, value);
-  const right = new Float64Array(H);
+  const density = sizeDensity(character, value);
+  const right = new Float64Array(H).fill(density.any);
+  const slipped = new Float64Array(H).fill(density.any);
   let known = 0;
   let weight = 0;
   character.traits.forEach((trait, t) => {
     if (trait?.kind !== 'range') return;
-    const p = of(trait);
-    right[t] = p;
+    right[t] = density.right(trait);
+    slipped[t] = density.slipped(trait);
     const prior = Math.exp(matrix.logPrior[t] as number);
-    known += prior * p;
+    known += prior * (right[t] as number);
     weight += prior;
   });
-  const background = weight > 0 ? known / weight : any;
+  const background = weight > 0 ? known / weight : density.any;
   character.traits.forEach((trait, t) => {
     if (trait === undefined) right[t] = background;
-    else if (trait.kind !== 'range') right[t] = any;
   });
-  right[matrix.outside] = (background + any) / 2;
-  const slipped = new Float64Array(H).fill(any);
-  // As with states: what means nothing to a hypothesis means nothing at any rate of slips.
+  // As with states: what is not in the key shows anything, at any rate of slips.
+  right[matrix.outside] = (background + density.any) / 2;
   slipped[matrix.outside] = right[matrix.outside] as number;
   return { answer, right, slipped };
 }

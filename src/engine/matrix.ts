@@ -58,10 +58,9 @@ export function compileMatrix(spec: MatrixSpec): Matrix {
     };
     const misreading = (p: readonly number[]) =>
       p.map((_, to) => p.reduce((sum, q, from) => sum + q * (table[from]?.[to] ?? 0), 0));
-    // Where a character means nothing, a report of it is noise; an unknown plant may show anything that plants here
-    // show, or anything at all.
+    // Where a character means nothing, a report of it is noise.
     const even = character.states.map(() => 1 / S);
-    const anything = background.map((b) => (b + 1 / S) / 2);
+    const anything = outsideProfile(background);
     profiles.forEach((p, t) => {
       applies[c * T + t] = p === 'absent' ? 0 : 1;
       if (p === 'absent') put(t, even, even);
@@ -99,6 +98,16 @@ function mean(
     for (let s = 0; s < S; s++) sum[s] = (sum[s] as number) + w * (p[s] as number);
   });
   return total > 0 ? sum.map((x) => x / total) : sum.map(() => 1 / S);
+}
+
+/**
+ * What a plant outside the key shows (ours): half the time what plants of the key show; half the time any state alike,
+ * or, where the author gave states that no plant of the key shows, one of those, since they are there for such plants.
+ */
+function outsideProfile(background: readonly number[]): number[] {
+  const unshown = background.filter((b) => b === 0).length;
+  const other = unshown > 0 ? (b: number) => (b === 0 ? 1 / unshown : 0) : () => 1 / background.length;
+  return background.map((b) => (b + other(b)) / 2);
 }
 
 function priors(spec: MatrixSpec): Float64Array {

@@ -17,19 +17,34 @@ export function classMass(character: CharacterSpec, range: RangeSpec): number[] 
   return character.states.map((_, s) => (below[s + 1] as number) - (below[s] as number));
 }
 
-/** A size that any plant might have: spread over all classes of the character, so that a slip of the pen excludes nothing. */
+/** A slip of size: a good half more or less than it is (ours: standard deviation of the logarithm). */
+const SLIP = Math.log(1.6);
+/** One slip in twenty is of another kind altogether: the wrong organ, the wrong unit (ours). */
+const WILD = 0.05;
+/** Keeps a size beyond all sense from being impossible. */
+const FLOOR = 1e-12;
+
+/** A size that any plant might have: spread over all classes of the character. */
 function anySize(character: CharacterSpec): { low: number; high: number } {
   const bounds = character.bounds ?? [1];
   return { low: (bounds[0] as number) / 3, high: (bounds[bounds.length - 1] as number) * 3 };
 }
 
-/** Density of a typed size under what a range says and under no knowledge at all, per unit of ln(size). */
-export function sizeDensity(
-  character: CharacterSpec,
-  value: number,
-): { any: number; of: (range: RangeSpec) => number } {
+/** Densities of a typed size, per unit of ln(size). */
+export interface SizeDensity {
+  /** Under no knowledge at all. */
+  readonly any: number;
+  /** Of plants with this range, read right. */
+  right(range: RangeSpec): number;
+  /** The same, misread. */
+  slipped(range: RangeSpec): number;
+}
+
+export function sizeDensity(character: CharacterSpec, value: number): SizeDensity {
+  const any = Math.max(FLOOR, twoPieceDensity(twoPiece(anySize(character), EYE), value));
   return {
-    any: twoPieceDensity(twoPiece(anySize(character), EYE), value),
-    of: (range) => twoPieceDensity(twoPiece(range, EYE), value),
+    any,
+    right: (range) => twoPieceDensity(twoPiece(range, EYE), value),
+    slipped: (range) => (1 - WILD) * twoPieceDensity(twoPiece(range, SLIP), value) + WILD * any,
   };
 }

@@ -5,28 +5,35 @@ import { type CharacterSpec, SURENESS, type Sureness } from './spec.ts';
 const PER_STEP = 0.25;
 
 /**
+ * Named mix-ups together take at most this share of the misreadings of a state: the rest stays spread over the other
+ * states, so that no answer can exclude a plant for good (ours).
+ */
+const NAMED_AT_MOST = 0.85;
+
+/**
  * `table[from][to]`: where a misreading of `from` ends; every row sums to 1 over the other states. Named mix-ups take
- * their share, the rest is spread over the states that no mix-up names: evenly for a choice (as the golden tables
- * have it), by nearness for scales and classes of size.
+ * their share, the rest is spread over all other states: evenly for a choice (as the golden tables have it), by nearness
+ * for scales and classes of size.
  */
 export function slipTable(character: CharacterSpec): readonly (readonly number[])[] {
   const S = character.states.length;
   return character.states.map((_, from) => {
-    const row = new Array<number>(S).fill(0);
-    let named = 0;
-    for (const { a, b, share } of character.mixups ?? []) {
-      if (a !== from && b !== from) continue;
-      const to = a === from ? b : a;
-      row[to] = (row[to] as number) + share;
-      named += share;
-    }
-    const rest = row.map((share, to) => {
-      if (to === from || share > 0) return 0;
+    const near = new Array<number>(S).fill(0).map((_zero, to) => {
+      if (to === from) return 0;
       return character.kind === 'choice' ? 1 : PER_STEP ** (Math.abs(to - from) - 1);
     });
-    const total = rest.reduce((x, y) => x + y, 0);
-    if (total > 0) return row.map((share, to) => share + ((1 - named) * (rest[to] as number)) / total);
-    return named > 0 ? row.map((share) => share / named) : row;
+    const spread = near.reduce((x, y) => x + y, 0);
+    const named = new Array<number>(S).fill(0);
+    for (const { a, b, share } of character.mixups ?? []) {
+      if (a === from) named[b] = (named[b] as number) + share;
+      if (b === from) named[a] = (named[a] as number) + share;
+    }
+    const stated = named.reduce((x, y) => x + y, 0);
+    const taken = Math.min(stated, NAMED_AT_MOST);
+    return near.map(
+      (n, to) =>
+        (spread > 0 ? ((1 - taken) * n) / spread : 0) + (stated > 0 ? (taken * (named[to] as number)) / stated : 0),
+    );
   });
 }
 

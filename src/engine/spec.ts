@@ -63,6 +63,11 @@ export interface MatrixSpec {
   readonly pairs: readonly PairSpec[];
   /** Prior probability of `not in this key`; 0 leaves that hypothesis out of every result. */
   readonly outsidePrior: number;
+  /**
+   * Of that, the `share` held by plants that resemble one of the key's: each character has a chance of `differs` to be
+   * anything instead of what the plant in the key shows. Without it a plant outside is like none in the key.
+   */
+  readonly kin?: { readonly share: number; readonly differs: number };
   readonly rates: readonly RateSpec[];
 }
 

@@ -52,39 +52,61 @@ export function meanTimes(of: Posterior): number {
   return of.observer * of.matrix.spec.rates.reduce((sum, rate, r) => sum + rate.times * (of.rates[r] as number), 0);
 }
 
+/**
+ * Logarithms of the priors, (rates + 1) x H. The last row is the other face of `not in this key`: plants that are not in
+ * it but resemble one that is. Its columns are the plants they resemble; all its weight counts as outside.
+ */
 function priorJoint(matrix: Matrix): Float64Array {
-  const H = matrix.hypotheses;
-  const joint = new Float64Array(matrix.spec.rates.length * H);
-  matrix.spec.rates.forEach((rate, r) => {
+  const { hypotheses: H, outside: T, logPrior, spec } = matrix;
+  const kin = spec.kin?.share ?? 0;
+  const joint = new Float64Array((spec.rates.length + 1) * H).fill(Number.NEGATIVE_INFINITY);
+  spec.rates.forEach((rate, r) => {
     const log = Math.log(rate.prior);
-    for (let h = 0; h < H; h++) joint[r * H + h] = log + (matrix.logPrior[h] as number);
+    for (let h = 0; h < H; h++) joint[r * H + h] = log + (logPrior[h] as number);
+    joint[r * H + T] = log + (logPrior[T] as number) + Math.log(1 - kin);
   });
+  const last = spec.rates.length * H;
+  const given = Math.log(kin * spec.outsidePrior) - Math.log(1 - spec.outsidePrior);
+  for (let t = 0; t < T; t++) joint[last + t] = given + (logPrior[t] as number);
   return joint;
 }
 
 function logTerms(matrix: Matrix, evidence: Evidence, observer: number): Float64Array {
   const H = matrix.hypotheses;
-  const out = new Float64Array(matrix.spec.rates.length * H);
-  matrix.spec.rates.forEach((rate, r) => {
+  const { rates, kin } = matrix.spec;
+  const out = new Float64Array((rates.length + 1) * H);
+  rates.forEach((rate, r) => {
     out.set(likelihoodAt(evidence, rateOf(matrix, evidence.answer, rate.times * observer)).map(Math.log), r * H);
   });
+  const differs = kin?.differs ?? 0;
+  const anything = evidence.right[matrix.outside] as number;
+  const usual = likelihoodAt(evidence, rateOf(matrix, evidence.answer, observer));
+  out.set(
+    usual.map((l) => Math.log((1 - differs) * l + differs * anything)),
+    rates.length * H,
+  );
   return out;
 }
 
 function marginals(matrix: Matrix, joint: Float64Array): { p: Float64Array; rates: Float64Array } {
-  const H = matrix.hypotheses;
+  const { hypotheses: H, outside: T } = matrix;
   let top = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < joint.length; i++) if ((joint[i] as number) > top) top = joint[i] as number;
   if (top === Number.NEGATIVE_INFINITY) throw new EngineError('no hypothesis can explain these answers');
+  const R = matrix.spec.rates.length;
   const p = new Float64Array(H);
-  const rates = new Float64Array(matrix.spec.rates.length);
+  const rates = new Float64Array(R);
   let total = 0;
-  for (let i = 0; i < joint.length; i++) {
-    const weight = Math.exp((joint[i] as number) - top);
-    p[i % H] = (p[i % H] as number) + weight;
-    const r = Math.floor(i / H);
-    rates[r] = (rates[r] as number) + weight;
-    total += weight;
-  }
-  return { p: p.map((x) => x / total), rates: rates.map((x) => x / total) };
+  for (let r = 0; r <= R; r++)
+    for (let h = 0; h < H; h++) {
+      const weight = Math.exp((joint[r * H + h] as number) - top);
+      total += weight;
+      if (r === R) p[T] = (p[T] as number) + weight;
+      else {
+        p[h] = (p[h] as number) + weight;
+        rates[r] = (rates[r] as number) + weight;
+      }
+    }
+  const rated = rates.reduce((sum, x) => sum + x, 0);
+  return { p: p.map((x) => x / total), rates: rates.map((x) => x / rated) };
 }

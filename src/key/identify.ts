@@ -1,5 +1,6 @@
 // From an inquiry to everything that may be said of it, by id: what the command prints and the page shows.
 import {
+  type Doubt,
   focusOf,
   meanTimes,
   nearestTimes,
@@ -45,7 +46,7 @@ export interface Identification {
     readonly kind: VerdictKind;
     readonly taxa: readonly string[];
     /** What keeps the leading plant from being settled. */
-    readonly doubts: readonly string[];
+    readonly doubts: readonly Doubt[];
     readonly rivals: readonly RivalCheck[];
   };
   /** Answers by how much the standing would change without them, most first; gain in bits. */

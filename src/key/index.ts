@@ -1,4 +1,4 @@
-export type { Sureness, VerdictKind } from '../engine/index.ts';
+export type { Doubt, Sureness, VerdictKind } from '../engine/index.ts';
 export { AnswersError, engineAnswers, type Inquiry, type KeyAnswer, readInquiry } from './answers.ts';
 export { bundleKey, type Digest, readVerifiedBundle } from './bundle.ts';
 export { type CheckOptions, checkKey, USUAL_CHECKS } from './check.ts';

@@ -9,14 +9,19 @@ import {
   USUAL_RATES,
 } from '../engine/index.ts';
 import { spreadOf } from './range/index.ts';
-import type { Character, Effort, Frequency, Key, Taxon, Trait } from './types.ts';
+import type { Character, Effort, Frequency, Key, Part, Taxon, Trait } from './types.ts';
 
 /** What a look costs, in glances (ours). */
 export const COST: Readonly<Record<Effort, number>> = { glance: 1, handle: 1.4, measure: 1.8, magnify: 3.5, dig: 10 };
+/** How often a part is there to be looked at when somebody stands before the plant (ours); 1 for all others. */
+export const THERE: Readonly<Partial<Record<Part, number>>> = { flower: 0.5, fruit: 0.4, sap: 0.3 };
 /** How much each frequency weighs against the others of a trait (ours). */
 export const SHARE: Readonly<Record<Frequency, number>> = { usually: 1, sometimes: 0.25, rarely: 0.05 };
 /** Prior weights of abundance (ours). */
 export const ABUNDANCE: Readonly<Record<Taxon['abundance'], number>> = { common: 3, occasional: 1.5, rare: 1 };
+
+/** Of the plants outside a key, how many resemble one inside, and how often such a one differs in a character (ours). */
+export const KIN = { share: 0.4, differs: 0.35 };
 
 /** A key with its compiled matrix; made once, shared by everything that asks of the key. */
 export interface PreparedKey {
@@ -38,6 +43,7 @@ export function prepareKey(key: Key): PreparedKey {
       needs,
     })),
     outsidePrior: key.outsidePrior,
+    kin: KIN,
     rates: USUAL_RATES,
   });
   return {
@@ -68,7 +74,7 @@ function characterSpec(key: Key, character: Character): CharacterSpec {
       b: index.get(b) as number,
       share,
     })),
-    cost: COST[character.effort],
+    cost: COST[character.effort] / (THERE[character.part] ?? 1),
     // Digging is never proposed: it loosens the bank and spreads some of these plants.
     proposed: character.asked && character.effort !== 'dig',
     months: character.months,
