@@ -10,7 +10,7 @@ import { checkReport } from './print/check-report.ts';
 
 async function run({ operands: [shown = ''], on }: Given, io: Io): Promise<ExitCode> {
   const { files, strangers } = await readFolder(resolve(io.cwd, shown), shown);
-  const inspection = inspect(files);
+  const inspection = inspect(files, io.today);
   const { key, problems, more } = inspection;
   for (const name of strangers) io.stderr(`leadwort: ${shown} also holds ${name}, which no key has: passed over.\n`);
   if (on.has('json')) {

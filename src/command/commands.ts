@@ -1,6 +1,7 @@
 // The table of subcommands, in the order in which help tells them.
+import { bundle } from './bundle.ts';
 import { check } from './check.ts';
 import type { Command } from './command.ts';
 import { identify } from './identify.ts';
 
-export const COMMANDS: readonly Command[] = [check, identify];
+export const COMMANDS: readonly Command[] = [check, bundle, identify];

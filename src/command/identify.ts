@@ -1,8 +1,9 @@
 // `leadwort identify`: what the key makes of a file of answers.
 import { resolve } from 'node:path';
 import { AnswersError, type Inquiry, readInquiry } from '../key/answers.ts';
+import { readVerifiedBundle } from '../key/bundle.ts';
 import { identify as identifyPlant } from '../key/identify.ts';
-import { describeProblem, KeyContentError, LIMITS, readBundle, readKey } from '../key/index.ts';
+import { describeProblem, KeyContentError, LIMITS, readKey } from '../key/index.ts';
 import { readJson } from '../key/json.ts';
 import { type PreparedKey, prepareKey } from '../key/prepared.ts';
 import { Problems } from '../key/problem.ts';
@@ -31,7 +32,7 @@ async function run({ operands: [shownKey = ''], text, on }: Given, io: Io): Prom
 async function readPrepared(path: string, shown: string): Promise<PreparedKey> {
   try {
     if (await isFolder(path, shown)) return prepareKey(readKey((await readFolder(path, shown)).files));
-    return prepareKey(readBundle(await readText(path, shown)));
+    return prepareKey(await readVerifiedBundle(await readText(path, shown)));
   } catch (error) {
     if (error instanceof KeyContentError) throw new Refusal(`${shown}: ${error.message}`);
     throw error;

@@ -1,4 +1,5 @@
 // Everything that can be said against a key folder, errors and warnings alike.
+import { checkKey } from '../key/check.ts';
 import { type Key, KeyContentError, type Problem, readKey } from '../key/index.ts';
 
 export interface Inspection {
@@ -9,10 +10,11 @@ export interface Inspection {
   readonly more: number;
 }
 
-/** `files` is the text of each file by its name in the folder. */
-export function inspect(files: ReadonlyMap<string, string>): Inspection {
+/** `files` is the text of each file by its name in the folder; `today` is year-month-day. */
+export function inspect(files: ReadonlyMap<string, string>, today: string): Inspection {
   try {
-    return { key: readKey(files), problems: [], more: 0 };
+    const key = readKey(files);
+    return { key, problems: checkKey(key, { today }), more: 0 };
   } catch (error) {
     if (error instanceof KeyContentError) return { problems: error.problems, more: error.more };
     throw error;

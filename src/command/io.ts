@@ -3,6 +3,8 @@
 export interface Io {
   /** Folder from which paths on the command line are meant. */
   readonly cwd: string;
+  /** Year-month-day, by which a review is past or not. */
+  readonly today: string;
   readonly stdin: AsyncIterable<Uint8Array>;
   readonly stdout: (text: string) => void;
   readonly stderr: (text: string) => void;

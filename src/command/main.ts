@@ -19,8 +19,15 @@ function writer(stream: NodeJS.WriteStream): (text: string) => void {
   };
 }
 
+/** The day where this runs, as 2026-11-25. */
+function today(): string {
+  const now = new Date();
+  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
+}
+
 const io: Io = {
   cwd: process.cwd(),
+  today: today(),
   // Opened only when it is read: an open one may keep the process waiting.
   get stdin() {
     return process.stdin;
