@@ -63,9 +63,7 @@ function ofNumber(matrix: Matrix, answer: Answer, value: number): Evidence {
   character.traits.forEach((trait, t) => {
     if (trait === undefined) right[t] = background;
   });
-  // As with states: what is not in the key shows anything, at any rate of slips.
   right[matrix.outside] = (background + density.any) / 2;
-  slipped[matrix.outside] = right[matrix.outside] as number;
   return { answer, right, slipped };
 }
 

@@ -67,7 +67,7 @@ export function compileMatrix(spec: MatrixSpec): Matrix {
       else if (p === undefined) put(t, background, misreading(background));
       else put(t, p, misreading(p));
     });
-    put(T, anything, anything);
+    put(T, anything, misreading(anything));
   });
   return { spec, hypotheses: H, outside: T, logPrior: prior.map(Math.log), firstRow, truth, slip, cap, applies };
 }
