@@ -25,6 +25,8 @@ export interface Question {
   readonly reason: QuestionReason;
   /** What was said of it before, when it is being changed. */
   readonly answer?: KeyAnswer;
+  /** Ids of its states, those that serve best first (see stateOrder). */
+  readonly order: readonly string[];
 }
 
 /** A frozen picture of the session: all that an element draws. */
@@ -35,4 +37,8 @@ export interface Snapshot extends SessionState {
   readonly question?: Question;
   /** How many taxa still fit: those within reach of the likeliest one. */
   readonly fitting: number;
+  /** Probability that the plant is a native one of this key. */
+  readonly natives: number;
+  /** How many characters were answered; what was skipped does not count. */
+  readonly answered: number;
 }

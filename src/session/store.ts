@@ -1,5 +1,6 @@
 // One store for one person's run: requests in, frozen snapshots out. It knows no screen and no clock.
 import { identify, type KeyAnswer, type Month, type PreparedKey, readInquiry } from '../key/index.ts';
+import { stateOrder } from './order.ts';
 import { effects, type RequestName, type Requests } from './requests.ts';
 import type { Question, SessionState, Snapshot } from './state.ts';
 
@@ -60,6 +61,7 @@ function draw(prepared: PreparedKey, state: SessionState): Snapshot {
   const identification = identify(prepared, { month: state.month, observer: state.observer, answers: state.trail });
   const [lead] = identification.standing;
   const within = (lead?.probability ?? 0) * STILL_FITS;
+  const native = new Set(prepared.key.taxa.filter((taxon) => taxon.status === 'native').map((taxon) => taxon.id));
   const question = questionOf(state, identification);
   return Object.freeze({
     ...state,
@@ -67,11 +69,18 @@ function draw(prepared: PreparedKey, state: SessionState): Snapshot {
     prepared,
     identification,
     fitting: identification.standing.filter((s) => s.probability >= within).length,
-    ...(question ? { question } : {}),
+    natives: identification.standing.reduce((sum, s) => sum + (native.has(s.taxon) ? s.probability : 0), 0),
+    answered: state.trail.filter((step) => !('skipped' in step)).length,
+    ...(question
+      ? { question: { ...question, order: stateOrder(prepared, identification, question.character) } }
+      : {}),
   });
 }
 
-function questionOf(state: SessionState, { next, verdict }: Snapshot['identification']): Question | undefined {
+function questionOf(
+  state: SessionState,
+  { next, verdict }: Snapshot['identification'],
+): Omit<Question, 'order'> | undefined {
   const before = state.trail.findIndex((step) => step.character === state.chosen);
   const answer = state.trail[before];
   if (state.chosen !== undefined)

@@ -1,5 +1,6 @@
 // The interface's own sentences, by language. The key's sentences are translated in the key folder.
 import type { Month, Part, Standing, Topic } from '../key/types.ts';
+import type { Unit } from '../key/units.ts';
 
 /** Everything the elements say, in one language. Functions where words depend on a number or a name. */
 export interface Words {
@@ -33,25 +34,140 @@ export interface Words {
 
 // Each element adds what it says to its own part.
 export interface KeyWords {
+  /** Said above the list of mistakes in a key that cannot be used. */
+  readonly mistakes: string;
+  readonly moreMistakes: (n: number) => string;
+  readonly settings: string;
   readonly month: string;
+  readonly units: string;
+  readonly system: Readonly<Record<'us' | 'metric', string>>;
   readonly observer: string;
+  /** For kinds of observer that many keys have; others are shown by their id. */
+  readonly observers: ReadonlyMap<string, string>;
+  readonly language: string;
+  readonly lookup: string;
   readonly restart: string;
+  readonly restartSure: string;
 }
 export interface QuestionWords {
   readonly number: (n: number) => string;
+  readonly again: (n: number) => string;
+  readonly help: string;
+  readonly trade: (words: string) => string;
+  readonly careful: string;
+  /** Said of what lies below the ground, whatever the key says. */
+  readonly dig: string;
+  /** The line below the answers, by how many are ticked. */
+  readonly ticked: (n: number) => string;
+  readonly showAll: (n: number) => string;
+  readonly under: (size: string) => string;
+  readonly between: (from: string, to: string) => string;
+  readonly over: (size: string) => string;
+  readonly type: string;
+  readonly length: string;
+  readonly count: string;
+  readonly unit: string;
+  readonly unitName: Readonly<Record<Exclude<Unit, 'count'>, string>>;
+  readonly wrongLength: (unit: string) => string;
+  readonly wrongCount: string;
+  readonly cannotTell: string;
+  readonly howSure: string;
+  readonly sureness: Readonly<Record<'sure' | 'think' | 'guess', string>>;
+  readonly keep: string;
+  readonly back: string;
+  readonly else: string;
+  readonly mark: {
+    readonly skipped: string;
+    readonly hidden: (month: string) => string;
+    readonly dig: string;
+  };
+  readonly settled: string;
+  readonly onward: string;
+  readonly exhausted: string;
 }
 export interface TrailWords {
   readonly heading: string;
+  readonly empty: string;
+  readonly skipped: string;
+  readonly more: (n: number) => string;
+  readonly sureness: Readonly<Record<'sure' | 'think' | 'guess', string>>;
 }
 export interface StandingWords {
   readonly heading: string;
+  /** Before any answer: how many plants there are. */
+  readonly all: (plants: number) => string;
+  /** While no plant stands out. */
+  readonly fitting: (plants: number) => string;
+  readonly leading: (plants: number, name: string, odds: string) => string;
+  readonly outside: (plants: number) => string;
+  readonly open: string;
+  readonly close: string;
+  readonly more: (plants: number) => string;
+  readonly fewer: string;
+  readonly notHere: string;
+  readonly why: string;
+  readonly for: string;
+  readonly against: string;
+  readonly nothing: string;
+  /** How many of a plant's features were not looked at. */
+  readonly unseen: (features: number) => string;
 }
 export interface VerdictWords {
   readonly heading: string;
+  readonly settled: (name: string) => string;
+  readonly leaning: (name: string) => string;
+  readonly open: string;
+  readonly outside: string;
+  /** The plants that share an open verdict, joined. */
+  readonly couldBe: (names: string) => string;
+  readonly sure: (odds: string, answers: number) => string;
+  readonly stillNative: (odds: string) => string;
+  readonly stillConcern: (odds: string) => string;
+  readonly stop: string;
+  readonly openNext: string;
+  readonly openEnd: string;
+  readonly outsideDo: readonly string[];
+  readonly outsideSure: (odds: string) => string;
+  readonly inTheWay: string;
+  readonly doubt: Readonly<Record<'weight' | 'look-alikes' | 'natives', string>>;
+  readonly alike: (name: string) => string;
+  readonly tested: string;
+  readonly untested: string;
+  readonly partly: (told: number, needs: number) => string;
+  readonly moreAlike: (plants: number) => string;
+  readonly look: string;
+  readonly answered: (answer: string) => string;
+  readonly hidden: string;
+  readonly dig: string;
+  readonly recheck: string;
+  readonly lookAgain: (character: string) => string;
+  readonly why: string;
 }
 export interface GuidanceWords {
   readonly topic: Readonly<Record<Topic, string>>;
+  readonly heading: (name: string) => string;
+  /** Said first under a leaning verdict. */
+  readonly onlyIf: (name: string) => string;
+  readonly none: (name: string) => string;
+  readonly reviewed: (date: string) => string;
+  readonly sources: (count: number) => string;
+  readonly newTab: string;
+  /** A run of months; both the same for a single one. */
+  readonly span: (from: string, to: string) => string;
+  readonly year: string;
+  /** Text for the drawn band of months. */
+  readonly band: (months: string, now: string) => string;
 }
 export interface NamesWords {
   readonly label: string;
+  readonly hint: string;
+  readonly count: (plants: number) => string;
+  readonly none: string;
+  readonly shared: (name: string) => string;
+  readonly sharedHelp: string;
+  readonly other: string;
+  readonly now: (odds: string) => string;
+  readonly alike: string;
+  readonly tell: string;
+  readonly check: string;
 }

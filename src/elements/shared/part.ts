@@ -5,6 +5,7 @@ import { state } from 'lit/decorators.js';
 import { type Settings, sessionContext, settingsContext } from '../../contexts/index.ts';
 import { translate } from '../../key/index.ts';
 import type { RequestName, Requests, SessionStore, Snapshot } from '../../session/index.ts';
+import type { Saying } from './said.ts';
 
 /** A part draws the session's snapshot and sends requests; it computes nothing and keeps no answers of its own. */
 export abstract class LeadwortPart extends LitElement {
@@ -50,6 +51,12 @@ export abstract class LeadwortPart extends LitElement {
   protected say(sentence: string): string {
     const { snapshot, settings } = this;
     return snapshot && settings ? translate(snapshot.prepared.key, settings.language, sentence) : sentence;
+  }
+
+  /** All that is needed to put an answer or a plant into words; only while there are settings, as in render. */
+  protected get saying(): Saying {
+    const { words, language, units } = this.settings as Settings;
+    return { words, language, units, say: (sentence) => this.say(sentence) };
   }
 
   #watch(store: SessionStore | undefined): void {

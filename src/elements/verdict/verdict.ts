@@ -1,0 +1,216 @@
+import { html, nothing, svg, type TemplateResult } from 'lit';
+import type { VerdictKind } from '../../key/index.ts';
+import { isOpen, type LookalikeOf, lookalikesOf, type Snapshot } from '../../session/index.ts';
+import { LeadwortPart } from '../shared/part.ts';
+import { plantName, taxonOf } from '../shared/plant.ts';
+import { answerLine, reasons, reasonsStyles, standingOf } from '../shared/reasons.ts';
+import { said } from '../shared/said.ts';
+import { statusOf, statusStyles } from '../shared/status.ts';
+import { shared } from '../shared/styles.ts';
+import { styles } from './verdict.styles.ts';
+
+/** Answers before an open or outside verdict is worth a person's attention; until then the standing says enough (ours). */
+const WORTH_SHOWING = 3;
+/** An answer whose removal would change the standing by this many bits is worth a second look (ours). */
+const WORTH_A_LOOK = 0.5;
+/** From here on a verdict says what else the plant may be, native or invasive (ours). */
+const STILL_SAID = 0.01;
+
+/**
+ * What may be said of the plant, how sure it is, what would settle it, and that it is no confirmation.
+ *
+ * Empty until there is something to say: a settled or leaning verdict at once, an open or outside one from the third
+ * answer on.
+ *
+ * @csspart verdict - The whole.
+ * @csspart heading - What may be said, in one sentence; said aloud when it changes.
+ * @csspart stop - The key's cautions.
+ */
+export class LeadwortVerdict extends LeadwortPart {
+  static override styles = [shared, statusStyles, reasonsStyles, styles];
+
+  private get shown(): VerdictKind | undefined {
+    const { snapshot } = this;
+    if (!snapshot) return undefined;
+    const { kind } = snapshot.identification.verdict;
+    const worth = kind === 'settled' || kind === 'leaning' ? 1 : WORTH_SHOWING;
+    return snapshot.answered >= worth ? kind : undefined;
+  }
+
+  private nameOf(snapshot: Snapshot, id: string): string {
+    return plantName(snapshot.prepared.key, taxonOf(snapshot.prepared, id), this.saying.language).text;
+  }
+
+  private heading(snapshot: Snapshot, kind: VerdictKind): string {
+    const { verdict } = this.saying.words;
+    const lead = snapshot.identification.verdict.taxa[0];
+    if (lead === undefined || kind === 'outside') return verdict.outside;
+    return kind === 'open' ? verdict.open : verdict[kind](this.nameOf(snapshot, lead));
+  }
+
+  private renderBody(snapshot: Snapshot, kind: VerdictKind): TemplateResult {
+    if (kind === 'outside') return this.renderOutside(snapshot);
+    return kind === 'open' ? this.renderOpen(snapshot) : this.renderName(snapshot);
+  }
+
+  /** Settled or leaning: the name, how sure, what it rests on, and what would overthrow it. */
+  private renderName(snapshot: Snapshot): TemplateResult {
+    const { saying } = this;
+    const { words } = saying;
+    const { prepared, identification } = snapshot;
+    const lead = identification.verdict.taxa[0] as string;
+    const taxon = taxonOf(prepared, lead);
+    const standing = standingOf(snapshot, lead);
+    return html`
+      <p class="names"><i class="latin" lang="la">${taxon.name}</i> ${statusOf(taxon.status, words)}</p>
+      <p class="sure">${words.verdict.sure(words.common.odds(standing.probability), snapshot.answered)}</p>
+      ${this.renderStill(snapshot, taxon.status === 'invasive')} ${this.renderStop(snapshot)} ${this.renderDoubts(snapshot)}
+      ${this.renderRecheck(snapshot)} ${this.renderAlike(snapshot, lead)}
+      <details class="why">
+        <summary>${words.verdict.why}</summary>
+        ${reasons(snapshot, standing, saying)}
+      </details>`;
+  }
+
+  private renderOpen(snapshot: Snapshot): TemplateResult {
+    const { words, language } = this.saying;
+    const { key } = snapshot.prepared;
+    const taxa = snapshot.identification.verdict.taxa.map((id) => taxonOf(snapshot.prepared, id));
+    const lead = taxa[0];
+    return html`
+      <p class="sure">${words.verdict.couldBe(words.common.or(taxa.map((taxon) => plantName(key, taxon, language).text)))}</p>
+      ${this.renderStill(snapshot, lead?.status === 'invasive')}
+      <p>${snapshot.question ? words.verdict.openNext : words.verdict.openEnd}</p>
+      ${this.renderStop(snapshot)} ${this.renderRecheck(snapshot)}`;
+  }
+
+  private renderOutside(snapshot: Snapshot): TemplateResult {
+    const { words } = this.saying;
+    return html`
+      <p class="sure">${words.verdict.outsideSure(words.common.odds(snapshot.identification.outside))}</p>
+      <ul class="advice">
+        ${words.verdict.outsideDo.map((line) => html`<li>${line}</li>`)}
+      </ul>
+      ${this.renderStop(snapshot)} ${this.renderRecheck(snapshot)}`;
+  }
+
+  /** What the plant may still be, where the mistake would cost most. */
+  private renderStill(snapshot: Snapshot, invader: boolean): TemplateResult | typeof nothing {
+    const { words } = this.saying;
+    const held = invader ? snapshot.natives : snapshot.identification.concern;
+    if (held < STILL_SAID) return nothing;
+    const odds = words.common.odds(held);
+    return html`<p class="still">${invader ? words.verdict.stillNative(odds) : words.verdict.stillConcern(odds)}</p>`;
+  }
+
+  private renderStop(snapshot: Snapshot): TemplateResult {
+    const [first, ...rest] = snapshot.prepared.key.cautions;
+    return html`<div class="stop" part="stop" role="note" aria-label=${this.saying.words.verdict.stop}>
+      <p class="stop-word">${stopMark}${this.saying.words.verdict.stop}</p>
+      ${first === undefined ? nothing : html`<p class="first">${this.say(first)}</p>`}
+      ${rest.map((caution) => html`<p>${this.say(caution)}</p>`)}
+    </div>`;
+  }
+
+  private renderDoubts(snapshot: Snapshot): TemplateResult | typeof nothing {
+    const { verdict } = this.saying.words;
+    const { doubts } = snapshot.identification.verdict;
+    if (doubts.length === 0) return nothing;
+    return html`<div role="heading" class="sub" aria-level=${this.below}>${verdict.inTheWay}</div>
+      <ul class="doubts">
+        ${doubts.map((doubt) => html`<li>${verdict.doubt[doubt]}</li>`)}
+      </ul>`;
+  }
+
+  private renderRecheck(snapshot: Snapshot): TemplateResult | typeof nothing {
+    const { saying } = this;
+    const [first] = snapshot.identification.recheck;
+    if (first === undefined || first.gain < WORTH_A_LOOK || snapshot.question?.character === first.character)
+      return nothing;
+    const { key, characterIndex } = snapshot.prepared;
+    const label = this.say(key.characters[characterIndex.get(first.character) as number]?.label ?? '');
+    return html`<div class="again">
+      <p>${saying.words.verdict.recheck}</p>
+      <p class="quiet">${answerLine(snapshot, first.character, saying)}</p>
+      <button class="outline" type="button" @click=${() => this.request('ask', { character: first.character })}>
+        ${saying.words.verdict.lookAgain(label)}
+      </button>
+    </div>`;
+  }
+
+  private renderAlike(snapshot: Snapshot, lead: string): TemplateResult | typeof nothing {
+    const { verdict } = this.saying.words;
+    const alike = lookalikesOf(snapshot, lead);
+    if (alike.length === 0) return nothing;
+    const untested = alike.filter((one) => !one.tested);
+    const tested = alike.filter((one) => one.tested);
+    const list = (some: readonly LookalikeOf[], opened: boolean) =>
+      html`<ul class="alike">${some.map((one, i) => html`<li>${this.renderLookalike(one, opened && i === 0)}</li>`)}</ul>`;
+    return html`<div role="heading" class="sub" aria-level=${this.below}>${verdict.alike(this.nameOf(snapshot, lead))}</div>
+      ${untested.length > 0 ? list(untested.slice(0, FEW), true) : nothing}
+      ${
+        untested.length > FEW
+          ? html`<details class="more"><summary>${verdict.moreAlike(untested.length - FEW)}</summary>${list(untested.slice(FEW), false)}</details>`
+          : nothing
+      }
+      ${tested.length > 0 ? list(tested, false) : nothing}`;
+  }
+
+  private renderLookalike(one: LookalikeOf, opened: boolean): TemplateResult {
+    const { verdict } = this.saying.words;
+    const { key } = (this.snapshot as Snapshot).prepared;
+    const { words, language } = this.saying;
+    const name = plantName(key, one.taxon, language);
+    const test = one.tested
+      ? verdict.tested
+      : one.told.length > 0
+        ? verdict.partly(one.told.length, one.needs)
+        : verdict.untested;
+    return html`<details ?open=${opened}>
+      <summary>
+        <span class="who"><b lang=${name.lang}>${name.text}</b> ${statusOf(one.taxon.status, words)}</span>
+        <span class="test ${one.tested ? 'tested' : 'untested'}">${one.tested ? tick : ring}${test}</span>
+      </summary>
+      <ul class="checks">
+        ${one.checks.map((check) => html`<li><p>${this.say(check.words)}</p>${this.renderCheck(check)}</li>`)}
+      </ul>
+    </details>`;
+  }
+
+  private renderCheck({ feature, words }: LookalikeOf['checks'][number]): TemplateResult {
+    const { saying } = this;
+    const { verdict } = saying.words;
+    const { character, mark, answer } = feature;
+    if (mark === 'answered' && answer)
+      return html`<p class="quiet">${verdict.answered(said(character, answer, saying))}</p>`;
+    if (!isOpen({ feature, words })) return html`<p class="quiet">${mark === 'dig' ? verdict.dig : verdict.hidden}</p>`;
+    return html`<button class="plain" type="button" @click=${() => this.request('ask', { character: character.id })}>
+      ${verdict.look}<span class="unseen">: ${this.say(character.label)}</span>
+    </button>`;
+  }
+
+  private get below(): number {
+    return Math.min(6, (this.settings?.headingLevel ?? 2) + 1);
+  }
+
+  override render() {
+    const { snapshot, shown: kind } = this;
+    const level = this.settings?.headingLevel ?? 2;
+    return html`<section part="verdict" class=${kind ?? 'none'} aria-label=${this.saying.words.verdict.heading} ?hidden=${!kind}>
+      <div role="status">${
+        snapshot && kind
+          ? html`<div role="heading" aria-level=${level} class="heading" part="heading">${this.heading(snapshot, kind)}</div>`
+          : nothing
+      }</div>
+      ${snapshot && kind ? this.renderBody(snapshot, kind) : nothing}
+    </section>`;
+  }
+}
+
+/** How many look-alikes still to be checked are shown at once. */
+const FEW = 3;
+
+/** An open hand in a frame would be a road sign's; ours is two banks with the water held back between them. */
+const stopMark = svg`<svg viewBox="0 0 24 24" aria-hidden="true"><path d="M4 3v18M20 3v18M4 9h16M4 15h16" /></svg>`;
+const tick = svg`<svg viewBox="0 0 24 24" aria-hidden="true"><path d="m4 13 5 5L20 6" /></svg>`;
+const ring = svg`<svg viewBox="0 0 24 24" aria-hidden="true"><circle cx="12" cy="12" r="8" stroke-dasharray="5 3.4" /></svg>`;

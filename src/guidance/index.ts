@@ -1,0 +1,2 @@
+export { monthsInWords, type Span, spans } from './months.ts';
+export { byTopic, firstAndRest, type NumberedStatement, type TopicGroup } from './topics.ts';
