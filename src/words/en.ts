@@ -54,6 +54,7 @@ export const en: Words = {
   key: {
     mistakes: 'This key has mistakes in it and cannot be used. Whoever keeps the key needs to see this:',
     moreMistakes: (n) => `and ${n} more`,
+    missing: 'A part of this page did not come. Check your connection.',
     settings: 'Settings',
     month: 'Month',
     units: 'Sizes',

@@ -58,6 +58,7 @@ export const es: Words = {
   key: {
     mistakes: 'Esta clave tiene errores y no se puede usar. La persona que la cuida necesita ver esto:',
     moreMistakes: (n) => `y ${n} más`,
+    missing: 'Una parte de esta página no llegó. Revise su conexión.',
     settings: 'Ajustes',
     month: 'Mes',
     units: 'Medidas',

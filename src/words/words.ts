@@ -37,6 +37,8 @@ export interface KeyWords {
   /** Said above the list of mistakes in a key that cannot be used. */
   readonly mistakes: string;
   readonly moreMistakes: (n: number) => string;
+  /** A part of the page did not come. */
+  readonly missing: string;
   readonly settings: string;
   readonly month: string;
   readonly units: string;

@@ -1,0 +1,45 @@
+import { css } from 'lit';
+
+export const keyStyles = css`
+  :host { font-size: max(1em, 17px); min-block-size: 20em; background: var(--paper); padding: max(1em, 16px); border-radius: var(--radius); }
+  .notice:not(:empty) > * + * { margin-block-start: 0.75em; }
+  .mistakes { overflow-wrap: anywhere; font-size: 0.94em; }
+  .mistakes > li + li { margin-block-start: 0.5em; }
+
+  .page { display: grid; grid-template-columns: minmax(0, 1fr); }
+  .page > * { min-inline-size: 0; }
+  leadwort-standing { margin-block-start: 1em; }
+  .foot { margin-block-start: 1.5em; border-block-start: 0.1em solid var(--line); padding-block-start: 0.5em; }
+
+  @container (min-width: 60em) {
+    .page { grid-template-columns: minmax(0, 1fr) minmax(20em, 26em); column-gap: 3.5em; grid-template-rows: auto auto auto auto 1fr auto; }
+    leadwort-trail, .foot { grid-column: 1 / -1; }
+    leadwort-question { grid-column: 1; grid-row: 2; }
+    leadwort-standing { margin-block-start: 0; grid-column: 2; grid-row: 2; }
+    /* While there is a question, what its answers mean stands beside it. */
+    .asking leadwort-question { grid-row: 2 / 6; }
+    .asking .verdict { grid-column: 2; grid-row: 3; }
+    .asking .guidance { grid-column: 2; grid-row: 4; }
+    /* When there is none, the verdict is what the page is about. */
+    .done .verdict { grid-column: 1; grid-row: 3; }
+    .done .guidance { grid-column: 1; grid-row: 4 / 6; }
+    .done leadwort-standing { grid-row: 2 / 6; }
+    .foot { grid-row: 6; }
+  }
+
+  summary { display: flex; flex-wrap: wrap; align-items: center; column-gap: 0.55em; color: var(--reed); font-weight: 600; list-style: none; }
+  summary .quiet { font-weight: 400; }
+  summary::-webkit-details-marker { display: none; }
+  summary::before { content: ''; flex: none; inline-size: 0.5em; block-size: 0.5em; border-inline-end: 0.15em solid; border-block-end: 0.15em solid; rotate: -45deg; margin-inline: 0.15em 0.2em; }
+  details[open] > summary::before { rotate: 45deg; }
+
+  .fields { display: flex; flex-wrap: wrap; gap: 1em 2em; padding-block: 0.5em 1em; padding-inline-start: 1.3em; }
+  .field { display: grid; gap: 0.25em; align-content: start; }
+  .field > span, legend { font-weight: 600; }
+  .radio { display: flex; align-items: center; gap: 0.6em; }
+  .radio input { inline-size: 1.35em; block-size: 1.35em; margin: 0; accent-color: var(--reed); }
+  select { padding: 0.4em 0.7em; border: 0.1em solid var(--line); border-radius: var(--radius); background: var(--paper); max-inline-size: 100%; }
+  .foot > .plain, .foot > .outline { margin-block-start: 0.5em; }
+
+  @media print { .foot { display: none; } }
+`;

@@ -1,0 +1,92 @@
+// What a person may set: month, units, who is looking, language.
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Settings } from '../../contexts/index.ts';
+import type { Month } from '../../key/index.ts';
+import type { RequestName, Requests, Snapshot } from '../../session/index.ts';
+
+/** The element whose language and units are set. */
+interface Holder {
+  lang: string;
+  units: string;
+}
+type Send = <Name extends RequestName>(name: Name, detail: Requests[Name]) => void;
+
+const SYSTEMS = ['us', 'metric'] as const;
+const valueOf = (event: Event) => (event.target as HTMLInputElement | HTMLSelectElement).value;
+
+export function renderSettings(holder: Holder, snapshot: Snapshot, settings: Settings, send: Send): TemplateResult {
+  const { words, units } = settings;
+  const { month, observer, prepared } = snapshot;
+  const months = Object.entries(words.common.months).map(([number, name]) => ({ number: Number(number), name }));
+  const nameOf = (id: string) => words.key.observers.get(id) ?? id;
+  return html`<details class="settings">
+    <summary>
+      ${words.key.settings}
+      <span class="quiet">${words.common.months[month]}, ${words.key.system[units].toLocaleLowerCase(words.language)}</span>
+    </summary>
+    <div class="fields">
+      <label class="field">
+        <span>${words.key.month}</span>
+        <select @change=${(event: Event) => send('month', { month: Number(valueOf(event)) as Month })}>
+          ${months.map(({ number, name }) => html`<option value=${number} ?selected=${number === month}>${name}</option>`)}
+        </select>
+      </label>
+      <label class="field">
+        <span>${words.key.observer}</span>
+        <select @change=${(event: Event) => send('observer', { observer: valueOf(event) })}>
+          ${[...prepared.key.observers.keys()].map(
+            (id) => html`<option value=${id} ?selected=${id === observer}>${nameOf(id)}</option>`,
+          )}
+        </select>
+      </label>
+      <fieldset class="field">
+        <legend>${words.key.units}</legend>
+        ${SYSTEMS.map(
+          (system) => html`<label class="target radio">
+            <input
+              type="radio"
+              name="units"
+              value=${system}
+              .checked=${system === units}
+              @change=${() => {
+                holder.units = system;
+              }}
+            />
+            ${words.key.system[system]}
+          </label>`,
+        )}
+      </fieldset>
+      ${renderLanguages(holder, snapshot, settings)}
+    </div>
+  </details>`;
+}
+
+/** A button for each other language of the key, named in that language. */
+function renderLanguages(
+  holder: Holder,
+  { prepared }: Snapshot,
+  { words }: Settings,
+): TemplateResult | typeof nothing {
+  const others = prepared.key.languages.filter((language) => language !== words.language);
+  if (others.length === 0) return nothing;
+  return html`<div class="field languages" role="group" aria-label=${words.key.language}>
+    ${others.map(
+      (language) => html`<button
+        class="outline"
+        type="button"
+        lang=${language}
+        @click=${() => {
+          holder.lang = language;
+        }}
+      >
+        ${nameOf(language)}
+      </button>`,
+    )}
+  </div>`;
+}
+
+/** A language's name in itself, with a capital: "Español". */
+function nameOf(language: string): string {
+  const name = new Intl.DisplayNames([language], { type: 'language' }).of(language) ?? language;
+  return name.charAt(0).toLocaleUpperCase(language) + name.slice(1);
+}

@@ -1,0 +1,270 @@
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { query, state } from 'lit/decorators.js';
+import { keyed } from 'lit/directives/keyed.js';
+import type { Character, KeyAnswer, State } from '../../key/index.ts';
+import type { Question } from '../../session/index.ts';
+import type { QuestionWords } from '../../words/index.ts';
+import { fire } from '../shared/events.ts';
+import { LeadwortPart } from '../shared/part.ts';
+import { classWords } from '../shared/sizes.ts';
+import { shared } from '../shared/styles.ts';
+import { Draft } from './draft.ts';
+import { renderFeatures } from './features.ts';
+import { questionStyles } from './question.styles.ts';
+import { renderTyped } from './typed.ts';
+
+type Sureness = keyof QuestionWords['sureness'];
+const SURENESS: readonly Sureness[] = ['sure', 'think', 'guess'];
+/** Most answers shown at once; what would hide a single one shows it instead. */
+const SHOWN = 6;
+
+/**
+ * One question with its answers as large cards, how to look, and what is unsafe about looking.
+ *
+ * @summary Asks what a person sees, and takes the answer with how sure they are of it.
+ *
+ * @tag leadwort-question
+ * @fires {CustomEvent} leadwort-answer - A question was answered or passed over: the character with states, a value, or skipped.
+ * @csspart step - The line with the number of the question and the part of the plant.
+ * @csspart heading - The question.
+ * @csspart caution - What is unsafe about looking.
+ * @csspart choices - The answers.
+ * @csspart card - One answer.
+ * @csspart bar - The buttons that send the answer.
+ */
+export class LeadwortQuestion extends LeadwortPart {
+  static override styles = [shared, questionStyles];
+
+  @state() private draft = new Draft();
+  @state() private showsAll = false;
+  @query('[role=heading]') private heading!: HTMLElement | null;
+
+  #asked: Question | undefined;
+  /** The order of the answers as it was when the question came, so that cards stay where they are. */
+  #order: readonly string[] = [];
+  #sent = false;
+  #fresh = true;
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (!changed.has('snapshot')) return;
+    const question = this.snapshot?.question;
+    const same = question?.character === this.#asked?.character && question?.reason === this.#asked?.reason;
+    if (same && !this.#sent) return;
+    this.#asked = question;
+    this.#order = question?.order ?? [];
+    this.draft = new Draft(question?.answer);
+    this.showsAll = false;
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    if (!changed.has('snapshot') || this.snapshot === undefined) return;
+    // Whoever answered, or asked for this one elsewhere on the page, is taken to it; a page that has just opened is not.
+    const asked = this.#asked !== undefined && this.#asked.reason !== 'proposed' && this.#asked !== this.#shown;
+    if (this.#sent || (asked && !this.#fresh)) this.focus();
+    this.#shown = this.#asked;
+    this.#sent = false;
+    this.#fresh = false;
+  }
+  #shown: Question | undefined;
+
+  #character(id: string): Character | undefined {
+    const { prepared } = this.snapshot ?? {};
+    return prepared?.key.characters[prepared.characterIndex.get(id) ?? -1];
+  }
+
+  #send(answer: KeyAnswer): void {
+    this.request('answer', { answer });
+    this.#sent = true;
+    fire(this, 'leadwort-answer', answer);
+  }
+
+  #go(name: 'propose' | 'onward'): void {
+    this.request(name, {});
+    this.#sent = true;
+  }
+
+  #answer(character: Character, sureness: Sureness): void {
+    const answer = this.draft.answer(character, sureness);
+    if (answer) return this.#send(answer);
+    // A number that cannot be read: say so where it stands, and lose nothing.
+    this.draft = this.draft.checked();
+    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('#size')?.focus());
+  }
+
+  async #showRest(first: string | undefined): Promise<void> {
+    this.showsAll = true;
+    await this.updateComplete;
+    const inputs = this.renderRoot.querySelectorAll<HTMLInputElement>('.card input');
+    [...inputs].find((input) => input.value === first)?.focus();
+  }
+
+  /** Moves the focus to the question's heading. */
+  override focus(options?: FocusOptions): void {
+    this.heading?.focus(options);
+  }
+
+  override render(): TemplateResult | typeof nothing {
+    const { snapshot, settings } = this;
+    if (!snapshot || !settings) return nothing;
+    const { question } = snapshot;
+    const character = question && this.#character(question.character);
+    const asked = question && character ? this.#renderQuestion(question, character) : this.#renderEnd();
+    const others = renderFeatures(snapshot, settings, {
+      say: (sentence) => this.say(sentence),
+      ask: (id) => this.request('ask', { character: id }),
+    });
+    // A new question is a new piece of the page: nothing that was opened for the last one stays open.
+    return html`${keyed(`${question?.reason} ${question?.character}`, html`<div class="question">${asked}</div>`)}${others}`;
+  }
+
+  #renderHeading(text: string, step: string | typeof nothing = nothing): TemplateResult {
+    return html`<div role="heading" aria-level=${this.settings?.headingLevel ?? 2} tabindex="-1" id="heading">
+      ${step === nothing ? nothing : html`<span class="step" part="step">${step}<span class="unseen">: </span></span>`}
+      <span part="heading">${text}</span>
+    </div>`;
+  }
+
+  #renderEnd(): TemplateResult {
+    const words = this.settings?.words.question as QuestionWords;
+    const settled = this.snapshot?.identification.verdict.kind === 'settled' && !this.snapshot.onward;
+    if (!settled) return this.#renderHeading(words.exhausted);
+    return html`
+      ${this.#renderHeading(words.settled)}
+      <button class="outline onward" type="button" @click=${() => this.#go('onward')}>${words.onward}</button>
+    `;
+  }
+
+  #renderQuestion(question: Question, character: Character): TemplateResult {
+    const words = this.settings?.words;
+    if (!words) return html``;
+    const number = question.reason === 'changing' ? words.question.again : words.question.number;
+    return html`
+      ${this.#renderHeading(
+        this.say(character.question),
+        `${number(question.number)} · ${words.common.part[character.part]}`,
+      )}
+      ${this.#renderHelp(character)} ${this.#renderCaution(character)}
+      ${this.#renderCards(character)}
+      <p class="tally quiet" role="status" id="tally">${words.question.ticked(this.draft.ticked.size)}</p>
+      ${
+        character.kind === 'measure' && this.settings
+          ? renderTyped(question, character, this.draft, this.settings, (draft) => {
+              this.draft = draft;
+            })
+          : nothing
+      }
+      ${this.#renderBar(question, character)}
+    `;
+  }
+
+  #renderHelp(character: Character): TemplateResult | typeof nothing {
+    const words = this.settings?.words.question as QuestionWords;
+    const trade = character.trade === character.question ? '' : character.trade;
+    if (!character.help && !trade) return nothing;
+    return html`<details class="help">
+      <summary>${words.help}</summary>
+      ${character.help ? html`<p>${this.say(character.help)}</p>` : nothing}
+      ${trade ? html`<p class="quiet">${words.trade(this.say(trade))}</p>` : nothing}
+    </details>`;
+  }
+
+  #renderCaution(character: Character): TemplateResult | typeof nothing {
+    const words = this.settings?.words.question as QuestionWords;
+    const cautions = [
+      ...(character.effort === 'dig' ? [words.dig] : []),
+      ...(character.caution ? [this.say(character.caution)] : []),
+    ];
+    if (cautions.length === 0) return nothing;
+    return html`<div class="caution" part="caution">
+      <b>${words.careful}</b>
+      ${cautions.map((caution) => html`<p>${caution}</p>`)}
+    </div>`;
+  }
+
+  #renderCards(character: Character): TemplateResult {
+    const words = this.settings?.words.question as QuestionWords;
+    const states = this.#ordered(character);
+    const many = character.kind === 'choice' && states.length > SHOWN + 1 && !this.showsAll;
+    const shown = many ? states.filter((s, i) => i < SHOWN || this.draft.ticked.has(s.id)) : states;
+    const rest = states.filter((s) => !shown.includes(s));
+    return html`
+      <div class="cards" role="group" aria-labelledby="heading" aria-describedby="tally" part="choices">
+        ${shown.map((s) => this.#renderCard(character, s))}
+      </div>
+      ${
+        rest.length > 0
+          ? html`<button class="plain" type="button" @click=${() => this.#showRest(rest[0]?.id)}>
+            ${words.showAll(states.length)}
+          </button>`
+          : nothing
+      }
+    `;
+  }
+
+  /** Many answers: those that serve best first. Few: as the key's author put them. */
+  #ordered(character: Character): readonly State[] {
+    if (character.states.length <= SHOWN + 1) return character.states;
+    return this.#order.flatMap((id) => character.states.find((one) => one.id === id) ?? []);
+  }
+
+  #renderCard(character: Character, choice: State): TemplateResult {
+    const { words, language, units } = this.settings ?? {};
+    const size =
+      character.kind === 'measure' && words && language && units
+        ? classWords(character, choice, words.question, language, units)
+        : '';
+    return html`<label class="card" part="card">
+      <input
+        type="checkbox"
+        name="state"
+        value=${choice.id}
+        .checked=${this.draft.ticked.has(choice.id)}
+        @change=${(event: Event) => {
+          this.draft = this.draft.tick(choice.id, (event.target as HTMLInputElement).checked);
+        }}
+      />
+      <span class="text">
+        <span class="title">${this.say(choice.label)}</span>
+        ${size ? html`<span class="size">${size}</span>` : nothing}
+        ${choice.help ? html`<span class="detail">${this.say(choice.help)}</span>` : nothing}
+      </span>
+    </label>`;
+  }
+
+  #renderBar(question: Question, character: Character): TemplateResult {
+    const words = this.settings?.words.question as QuestionWords;
+    const said = !this.draft.empty;
+    const skip = html`<button
+      class=${said ? 'plain skip' : 'outline skip'}
+      type="button"
+      @click=${() => this.#send({ character: character.id, skipped: true })}
+    >
+      ${words.cannotTell}
+    </button>`;
+    const away =
+      question.reason === 'proposed'
+        ? nothing
+        : html`<button class="plain" type="button" @click=${() => this.#go('propose')}>
+          ${question.reason === 'changing' ? words.keep : words.back}
+        </button>`;
+    return html`<div class="bar" part="bar">
+      ${
+        said
+          ? html`<div class="sureness" role="group" aria-labelledby="how-sure">
+            <p id="how-sure">${words.howSure}</p>
+            ${SURENESS.map(
+              (one) => html`<button
+                class=${one === 'sure' ? 'solid' : 'outline'}
+                type="button"
+                @click=${() => this.#answer(character, one)}
+              >
+                ${words.sureness[one]}
+              </button>`,
+            )}
+          </div>`
+          : nothing
+      }
+      <div class="others">${skip}${away}</div>
+    </div>`;
+  }
+}

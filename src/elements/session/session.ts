@@ -1,0 +1,28 @@
+import { html, type TemplateResult } from 'lit';
+import { LeadwortHolder } from '../shared/holder.ts';
+import { bring, LATE } from '../shared/late.ts';
+import { shared } from '../shared/styles.ts';
+import { sessionStyles } from './session.styles.ts';
+
+/**
+ * @summary Holds a key and one person's answers for the parts inside it, wherever they stand.
+ *
+ * @tag leadwort-session
+ * @slot - Any content; the parts in it share the key and the answers.
+ * @csspart status - What is said while the key loads, or why it did not.
+ * @fires {CustomEvent} leadwort-verdict - The kind of verdict or the leading taxon changed: `{kind, taxa}`.
+ * @attr {string} lang - Language of the words; else the nearest `lang` on the page.
+ */
+export class LeadwortSession extends LeadwortHolder {
+  static override styles = [shared, sessionStyles];
+
+  protected override updated(): void {
+    if (this.provider.state.phase !== 'ready') return;
+    // Without a connection they stay away, and are tried again with the next answer.
+    for (const part of LATE) if (this.querySelector(`leadwort-${part}`)) bring(part).catch(() => undefined);
+  }
+
+  override render(): TemplateResult {
+    return html`${this.renderStatus()}<slot></slot>`;
+  }
+}

@@ -1,0 +1,49 @@
+// What the two elements that hold a key have in common: the same attributes, the same provider.
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
+import { describeProblem, KeyContentError } from '../../key/index.ts';
+import { Provider, type ProviderOptions } from './provider.ts';
+
+/** How many mistakes of a key are shown to whoever opens the page. */
+const SHOWN = 5;
+
+export abstract class LeadwortHolder extends LitElement implements ProviderOptions {
+  /** Address of the key's bundle, resolved against the page. */
+  @property() src = '';
+  /** `us` or `metric`; the key's own when left out. */
+  @property() units = '';
+  /** Month in which the plant is looked at, 1 to 12; today's when left out. */
+  @property({ type: Number }) month: number | undefined;
+  /** Id of a kind of observer of the key; its first when left out. */
+  @property() observer = '';
+  /** Level of the parts' headings, 1 to 6. */
+  @property({ type: Number, attribute: 'heading-level' }) headingLevel = 2;
+
+  protected readonly provider = new Provider(this);
+
+  /** What to say while there is no key: that it comes, or why it does not. Nothing once it is there. */
+  protected renderStatus(): TemplateResult {
+    const { state, settings } = this.provider;
+    const words = settings?.words;
+    const loading = state.phase === 'loading' ? html`<p class="quiet">${words?.common.loading}</p>` : nothing;
+    const failed = state.phase === 'failed' && words ? this.#renderFault(state.error) : nothing;
+    return html`<div class="notice" role="status" part="status">${loading}${failed}</div>`;
+  }
+
+  #renderFault(error: unknown): TemplateResult {
+    const words = this.provider.settings?.words;
+    const again = html`<button class="outline" type="button" @click=${() => this.provider.reload()}>
+      ${words?.common.retry}
+    </button>`;
+    if (!(error instanceof KeyContentError)) return html`<p>${words?.common.failed}</p>${again}`;
+    const rest = error.problems.length + error.more - SHOWN;
+    return html`
+      <p>${words?.key.mistakes}</p>
+      <ul class="mistakes">
+        ${error.problems.slice(0, SHOWN).map((problem) => html`<li>${describeProblem(problem)}</li>`)}
+        ${rest > 0 ? html`<li>${words?.key.moreMistakes(rest)}</li>` : nothing}
+      </ul>
+      ${again}
+    `;
+  }
+}

@@ -1,0 +1,184 @@
+// Holds a key for the parts inside an element: loads it, keeps the session, and says how things are said and shown.
+import { ContextProvider } from '@lit/context';
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { type Settings, sessionContext, settingsContext } from '../../contexts/index.ts';
+import type { Month, PreparedKey } from '../../key/index.ts';
+import { SessionStore } from '../../session/index.ts';
+import { en, type Words, wordsFor } from '../../words/index.ts';
+import { fire } from './events.ts';
+import { languageAt, watchLanguage } from './language.ts';
+import { loadKey } from './load.ts';
+
+/** What the element that holds a key says about it; all may change at any time. */
+export interface ProviderOptions {
+  readonly src: string;
+  readonly units: string;
+  readonly month: number | undefined;
+  readonly observer: string;
+  readonly headingLevel: number;
+}
+
+export type ProviderState =
+  /** No address was given. */
+  | { readonly phase: 'empty' }
+  | { readonly phase: 'loading' }
+  | { readonly phase: 'failed'; readonly error: unknown }
+  | { readonly phase: 'ready'; readonly store: SessionStore };
+
+type Host = ReactiveControllerHost & HTMLElement & ProviderOptions;
+
+const LEVEL = 2;
+const isMonth = (month: number | undefined): month is Month =>
+  month !== undefined && Number.isInteger(month) && month >= 1 && month <= 12;
+/** The clock is read here and nowhere below. */
+const thisMonth = (): Month => (new Date().getMonth() + 1) as Month;
+
+export class Provider implements ReactiveController {
+  readonly #host: Host;
+  readonly #session: ContextProvider<typeof sessionContext, Host>;
+  readonly #settings: ContextProvider<typeof settingsContext, Host>;
+  #state: ProviderState = { phase: 'empty' };
+  #words: Words = en;
+  #language = 'en';
+  /** The load under way or done; a later one makes an earlier one void. */
+  #load: AbortController | undefined;
+  #loaded: string | undefined;
+  #said: { month: number | undefined; observer: string } | undefined;
+  #verdict = '';
+  #stopLanguage: (() => void) | undefined;
+  #stopSession: (() => void) | undefined;
+
+  constructor(host: Host) {
+    this.#host = host;
+    host.addController(this);
+    this.#session = new ContextProvider(host, { context: sessionContext, initialValue: undefined });
+    this.#settings = new ContextProvider(host, { context: settingsContext, initialValue: undefined });
+  }
+
+  get state(): ProviderState {
+    return this.#state;
+  }
+
+  get settings(): Settings | undefined {
+    return this.#settings.value;
+  }
+
+  hostConnected(): void {
+    this.#readLanguage();
+    this.#stopLanguage = watchLanguage(this.#host, () => this.#readLanguage());
+    if (this.#state.phase === 'ready') this.#watch(this.#state.store);
+    this.#host.requestUpdate();
+  }
+
+  hostDisconnected(): void {
+    this.#stopLanguage?.();
+    this.#stopSession?.();
+    if (this.#state.phase !== 'loading') return;
+    this.#load?.abort();
+    this.#loaded = undefined;
+    this.#state = { phase: 'empty' };
+  }
+
+  hostUpdate(): void {
+    this.#share();
+    if (this.#host.isConnected && this.#host.src !== (this.#loaded ?? '')) void this.reload();
+    this.#follow();
+  }
+
+  /** Fetches the key anew; the session starts over. */
+  async reload(): Promise<void> {
+    this.#load?.abort();
+    const load = new AbortController();
+    this.#load = load;
+    this.#loaded = this.#host.src;
+    if (this.#host.src === '') return this.#become({ phase: 'empty' });
+    this.#become({ phase: 'loading' });
+    let next: ProviderState;
+    try {
+      const address = new URL(this.#host.src, document.baseURI);
+      next = { phase: 'ready', store: this.#start(await loadKey(address, load.signal)) };
+    } catch (error) {
+      next = { phase: 'failed', error };
+    }
+    if (this.#load === load && !load.signal.aborted) this.#become(next);
+  }
+
+  #start(prepared: PreparedKey): SessionStore {
+    const { month, observer } = this.#host;
+    this.#said = { month, observer };
+    return new SessionStore(prepared, {
+      month: isMonth(month) ? month : thisMonth(),
+      ...(prepared.key.observers.has(observer) ? { observer } : {}),
+    });
+  }
+
+  #become(state: ProviderState): void {
+    this.#state = state;
+    this.#stopSession?.();
+    if (state.phase === 'ready' && this.#host.isConnected) this.#watch(state.store);
+    this.#session.setValue(state.phase === 'ready' ? state.store : undefined);
+    this.#share();
+    this.#host.requestUpdate();
+  }
+
+  /** Tells the page when what a person did changed the verdict, and draws the host anew. */
+  #watch(store: SessionStore): void {
+    const told = () => {
+      const { kind, taxa } = store.snapshot.identification.verdict;
+      return { kind, taxa, mark: `${kind} ${taxa[0] ?? ''}` };
+    };
+    this.#verdict = told().mark;
+    this.#stopSession = store.subscribe(() => {
+      const { kind, taxa, mark } = told();
+      const changed = mark !== this.#verdict;
+      this.#verdict = mark;
+      this.#host.requestUpdate();
+      if (changed) fire(this.#host, 'leadwort-verdict', { kind, taxa });
+    });
+  }
+
+  /** A month or an observer that the page sets later holds from then on. */
+  #follow(): void {
+    if (this.#state.phase !== 'ready' || this.#said === undefined) return;
+    const { store } = this.#state;
+    const { month, observer } = this.#host;
+    const before = this.#said;
+    this.#said = { month, observer };
+    if (month !== before.month && isMonth(month)) store.request('month', { month });
+    if (observer !== before.observer && store.snapshot.prepared.key.observers.has(observer))
+      store.request('observer', { observer });
+  }
+
+  #readLanguage(): void {
+    const language = languageAt(this.#host) || en.language;
+    this.#language = language;
+    const words = wordsFor(language);
+    if (!(words instanceof Promise)) return this.#say(words);
+    // Until its words are there, what is on the screen stays; without a connection English does.
+    void words.then(
+      (arrived) => this.#language === language && this.#say(arrived),
+      () => this.#language === language && this.#say(en),
+    );
+    if (this.#settings.value === undefined) this.#say(en);
+  }
+
+  #say(words: Words): void {
+    this.#words = words;
+    this.#share();
+    this.#host.requestUpdate();
+  }
+
+  #share(): void {
+    const { units, headingLevel } = this.#host;
+    const key = this.#state.phase === 'ready' ? this.#state.store.snapshot.prepared.key : undefined;
+    const next: Settings = {
+      words: this.#words,
+      language: this.#language,
+      units: units === 'us' || units === 'metric' ? units : (key?.units ?? 'metric'),
+      headingLevel: Number.isInteger(headingLevel) && headingLevel >= 1 && headingLevel <= 6 ? headingLevel : LEVEL,
+    };
+    const now = this.#settings.value;
+    const same = now && (Object.keys(next) as (keyof Settings)[]).every((name) => now[name] === next[name]);
+    if (!same) this.#settings.setValue(Object.freeze(next));
+  }
+}
