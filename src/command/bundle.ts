@@ -2,8 +2,7 @@
 import { realpath } from 'node:fs/promises';
 import { relative, resolve, sep } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import { bundleKey } from '../key/bundle.ts';
-import { readBundle } from '../key/index.ts';
+import { bundleKey, readBundle } from '../key/index.ts';
 import type { Command, Given } from './command.ts';
 import { Refusal } from './errors.ts';
 import { readFolder, whereItLeads, writeWhole } from './files.ts';

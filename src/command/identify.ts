@@ -1,11 +1,19 @@
 // `leadwort identify`: what the key makes of a file of answers.
 import { resolve } from 'node:path';
-import { AnswersError, type Inquiry, readInquiry } from '../key/answers.ts';
-import { readVerifiedBundle } from '../key/bundle.ts';
-import { identify as identifyPlant } from '../key/identify.ts';
-import { describeProblem, KeyContentError, LIMITS, readKey } from '../key/index.ts';
+import {
+  AnswersError,
+  describeProblem,
+  type Inquiry,
+  identify as identifyPlant,
+  KeyContentError,
+  LIMITS,
+  type PreparedKey,
+  prepareKey,
+  readInquiry,
+  readKey,
+  readVerifiedBundle,
+} from '../key/index.ts';
 import { readJson } from '../key/json.ts';
-import { type PreparedKey, prepareKey } from '../key/prepared.ts';
 import { Problems } from '../key/problem.ts';
 import type { Command, Given } from './command.ts';
 import { Refusal } from './errors.ts';

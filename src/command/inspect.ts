@@ -1,6 +1,5 @@
 // Everything that can be said against a key folder, errors and warnings alike.
-import { checkKey } from '../key/check.ts';
-import { type Key, KeyContentError, type Problem, readKey } from '../key/index.ts';
+import { checkKey, type Key, KeyContentError, type Problem, readKey } from '../key/index.ts';
 
 export interface Inspection {
   /** Absent when there are errors. */

@@ -1,7 +1,5 @@
 // What `identify` prints for people: the verdict in a sentence, the standing, why, what next, and the cautions.
-import type { Inquiry } from '../../key/answers.ts';
-import type { Identification, Standing } from '../../key/identify.ts';
-import type { Character, Key, Taxon } from '../../key/index.ts';
+import type { Character, Identification, Inquiry, Key, Taxon, TaxonStanding } from '../../key/index.ts';
 import { en } from '../../words/index.ts';
 import type { Paint } from '../paint.ts';
 import { commonName } from './names.ts';
@@ -87,7 +85,7 @@ class View {
     return (named.length > 0 ? named : standing.slice(0, 1)).map((one) => this.#reasons(one));
   }
 
-  #reasons({ taxon, for: speaksFor, against, unseen }: Standing): string[] {
+  #reasons({ taxon, for: speaksFor, against, unseen }: TaxonStanding): string[] {
     const line = (sign: string, ids: readonly string[]) =>
       ids.slice(0, MOST_REASONS).map((id) => `  ${sign}  ${this.#said(id)}`);
     return [

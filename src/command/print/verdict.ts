@@ -1,6 +1,5 @@
 // The verdict in sentences: what it may be, how sure that is, and what keeps it from being surer.
-import type { Identification } from '../../key/identify.ts';
-import type { Key, Taxon } from '../../key/index.ts';
+import type { Identification, Key, Taxon } from '../../key/index.ts';
 import { en } from '../../words/index.ts';
 import type { Paint } from '../paint.ts';
 import { commonName, nameOf, taxonOf } from './names.ts';
