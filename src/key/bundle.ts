@@ -1,8 +1,10 @@
 // The one file that a page loads: made from a key folder, with a hash by which a damaged copy is known.
 import { canonicalJson } from './canonical.ts';
+import { BUNDLE, compareContent, keyOf, limitsOf, type ReadOptions } from './content.ts';
+import { readFolder } from './folder.ts';
+import { readJson } from './json.ts';
 import type { LooseBundle } from './loose.ts';
 import { KeyContentError, Problems } from './problem.ts';
-import { looseFolder, type ReadOptions, readBundle } from './read.ts';
 import type { Key } from './types.ts';
 
 /** SHA-256 of some bytes. */
@@ -10,6 +12,16 @@ export type Digest = (bytes: Uint8Array<ArrayBuffer>) => Promise<ArrayBuffer>;
 
 /** The digest that Node and browsers have; in browsers only on pages that came over https or from the same machine. */
 const builtIn: Digest = (bytes) => crypto.subtle.digest('SHA-256', bytes);
+
+/** The key that a bundle describes; see readKey. Its hash is handed on as it stands (see readVerifiedBundle). */
+export function readBundle(text: string, options: ReadOptions = {}): Key {
+  const problems = new Problems();
+  const content = readJson(text, { file: BUNDLE, problems, limits: limitsOf(options) });
+  if (problems.none) compareContent(content, problems);
+  const key = problems.none ? keyOf(content, problems) : undefined;
+  if (key) return key;
+  throw new KeyContentError(problems.list, problems.more);
+}
 
 /**
  * The bundle of a folder, as canonical JSON with the hash of everything else in it. The same content gives the same
@@ -20,7 +32,7 @@ export async function bundleKey(
   options: ReadOptions = {},
   digest: Digest = builtIn,
 ): Promise<string> {
-  const { hash: _, ...content } = withoutComments(looseFolder(files, options));
+  const { hash: _, ...content } = withoutComments(readFolder(files, options).content);
   return canonicalJson({ ...content, hash: await hashOf(content, digest) });
 }
 
@@ -38,7 +50,7 @@ export async function readVerifiedBundle(
   const computed = await hashOf(content, digest);
   if (hash === computed) return key;
   const problems = new Problems();
-  problems.wrong('bundle', ['hash'], 'hash', `${computed}, the hash of this content`, hash);
+  problems.wrong(BUNDLE, ['hash'], 'hash', `${computed}, the hash of this content`, hash);
   throw new KeyContentError(problems.list);
 }
 

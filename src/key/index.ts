@@ -1,7 +1,9 @@
 export type { Doubt, Sureness, VerdictKind } from '../engine/index.ts';
 export { AnswersError, engineAnswers, type Inquiry, type KeyAnswer, readInquiry } from './answers.ts';
-export { bundleKey, type Digest, readVerifiedBundle } from './bundle.ts';
+export { bundleKey, type Digest, readBundle, readVerifiedBundle } from './bundle.ts';
 export { type CheckOptions, checkKey, USUAL_CHECKS } from './check.ts';
+export { KEY_FILES, type ReadOptions } from './content.ts';
+export { readKey } from './folder.ts';
 export { type Identification, identify, type RivalCheck, type Standing as TaxonStanding } from './identify.ts';
 export { LIMITS, type Limits } from './json.ts';
 export { lookupLanguage, matchLanguage } from './language.ts';
@@ -17,7 +19,6 @@ export {
   type WarningCode,
 } from './problem.ts';
 export * from './range/index.ts';
-export { KEY_FILES, type ReadOptions, readBundle, readKey } from './read.ts';
 export { type Sentence, sentencesOf } from './sentences.ts';
 export { type Separation, separationOf } from './separation.ts';
 export { languageFor, translate } from './text.ts';

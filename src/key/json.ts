@@ -25,8 +25,8 @@ const UNFINISHED = /[^\s,:[\]{}"]{0,80}/y;
 interface Frame {
   readonly close: '}' | ']';
   readonly names: Set<string>;
-  /** Name of the field, or index of the item, that is being read. */
-  step: string | number;
+  /** Name of the field, or index of the item, that is being read; none before the first name. */
+  step: string | number | undefined;
 }
 
 /** Ends the scan; the fault itself is already noted. */
@@ -41,9 +41,8 @@ interface Scan {
 }
 
 /**
- * The value of a JSON text, or undefined when it has any fault; every fault is noted in `problems`. A fault of the JSON
- * itself or of its size ends the search in this file, others (a field given twice, a reserved name) do not.
- * Nesting costs no stack.
+ * The value of a JSON text; every fault is noted in `problems`. A fault of the JSON itself or of its size ends the
+ * search, and there is no value; others (a field given twice, a reserved name) do not. Nesting costs no stack.
  */
 export function readJson(text: string, scan: Scan): unknown {
   const { file, problems, limits } = scan;
@@ -54,13 +53,13 @@ export function readJson(text: string, scan: Scan): unknown {
   }
   // Some editors begin a file with this invisible sign.
   const body = text.startsWith('\uFEFF') ? text.slice(1) : text;
-  const before = problems.findings.length + problems.more;
   try {
     new Scanner(body, scan).run();
   } catch (error) {
-    if (!(error instanceof Stop)) throw error;
+    if (error instanceof Stop) return undefined;
+    throw error;
   }
-  return problems.findings.length + problems.more > before ? undefined : JSON.parse(body);
+  return JSON.parse(body);
 }
 
 /** The line, from 1, on which each of the wanted places begins; of one that is not there, its parent's. */
@@ -126,7 +125,7 @@ class Scanner {
       }
       this.#at++;
       const close = sign === '{' ? '}' : ']';
-      const frame: Frame = { close, names: new Set(), step: 0 };
+      const frame: Frame = { close, names: new Set(), step: sign === '[' ? 0 : undefined };
       if (this.#sign() === close) {
         this.#at++;
         return;
@@ -222,7 +221,7 @@ class Scanner {
   }
 
   #path(): Path {
-    return this.#frames.map(({ step }) => step);
+    return this.#frames.flatMap(({ step }) => (step === undefined ? [] : [step]));
   }
 
   #note(

@@ -119,7 +119,7 @@ export class Problems {
     found: string,
     where: { line?: number; column?: number } = {},
   ): void {
-    this.#add(file, at, { file, ...where, path: printPath(at), expected, found, code, severity: 'error' });
+    this.add({ file, at, problem: { file, ...where, path: printPath(at), expected, found, code, severity: 'error' } });
   }
 
   /** Notes an error about a value, which is shown cut short. */
@@ -128,7 +128,7 @@ export class Problems {
   }
 
   warn(file: string, at: Path, code: WarningCode, expected: string, found: string): void {
-    this.#add(file, at, { file, path: printPath(at), expected, found, code, severity: 'warning' });
+    this.add({ file, at, problem: { file, path: printPath(at), expected, found, code, severity: 'warning' } });
   }
 
   get none(): boolean {
@@ -139,8 +139,8 @@ export class Problems {
     return this.findings.map(({ problem }) => problem);
   }
 
-  #add(file: string, at: Path, problem: Problem): void {
-    if (this.findings.length < MOST_PROBLEMS) this.findings.push({ file, at, problem });
+  add(finding: Finding): void {
+    if (this.findings.length < MOST_PROBLEMS) this.findings.push(finding);
     else this.more++;
   }
 }
