@@ -77,12 +77,7 @@ export const en: Words = {
     trade: (words) => `Botanists call this: ${words}`,
     careful: 'Careful',
     dig: 'Do not dig or pull. Answer only if the water has already washed it bare.',
-    ticked: (n) =>
-      n === 0
-        ? 'Tick all that could be right.'
-        : n === 1
-          ? 'Could it be another one too? Then tick both.'
-          : `It could be any of these ${n}.`,
+    ticked: (n) => (n === 0 ? 'Tick all that could be right.' : n === 1 ? '' : `It could be any of these ${n}.`),
     showAll: (n) => `Show all ${n}`,
     under: (size) => `under ${size}`,
     between: (from, to) => `${from} to ${to}`,
@@ -147,8 +142,8 @@ export const en: Words = {
     outside: 'Probably not a plant of this key',
     couldBe: (names) => `It could be ${names}.`,
     sure: (odds, n) => `The chance is ${odds}, going by ${n === 1 ? 'your 1 answer' : `your ${n} answers`}.`,
-    stillNative: (odds) => `There is still a chance of ${odds} that it is a native plant.`,
-    stillConcern: (odds) => `There is still a chance of ${odds} that it is an invasive plant.`,
+    stillNative: (odds) => `It could still be a native plant: ${odds}.`,
+    stillConcern: (odds) => `It could still be an invasive plant: ${odds}.`,
     stop: 'Stop',
     openNext: 'A few more answers will help.',
     openEnd: 'There is nothing more to ask here that would help. Take photographs and ask a person who knows plants.',
@@ -170,11 +165,12 @@ export const en: Words = {
     untested: 'not checked yet',
     partly: (told, needs) => `${told} of ${needs} checks made`,
     moreAlike: (n) => (n === 1 ? '1 more that looks like it' : `${n} more that look like it`),
+    toldFrom: (n) => `Already told apart from ${n === 1 ? '1 plant' : `${n} plants`}`,
     look: 'Look at this now',
     answered: (answer) => `You answered: ${answer}`,
     hidden: 'Not to be seen this month.',
     dig: 'This lies below the ground. Do not dig: leave it to a specialist.',
-    recheck: 'The result hangs on one answer. A second look at it is worth your time.',
+    recheck: 'Much hangs on one answer. A second look at it is worth your time.',
     lookAgain: (character) => `Look again at: ${character}`,
     why: 'Why the key says so',
   },

@@ -81,12 +81,7 @@ export const es: Words = {
     trade: (words) => `En botánica se llama: ${words}`,
     careful: 'Cuidado',
     dig: 'No excave ni arranque. Responda solo si el agua ya la dejó al descubierto.',
-    ticked: (n) =>
-      n === 0
-        ? 'Marque todo lo que podría ser.'
-        : n === 1
-          ? '¿Podría ser otra también? Entonces marque las dos.'
-          : `Podría ser cualquiera de estas ${n}.`,
+    ticked: (n) => (n === 0 ? 'Marque todo lo que podría ser.' : n === 1 ? '' : `Podría ser cualquiera de estas ${n}.`),
     showAll: (n) => `Ver las ${n}`,
     under: (size) => `menos de ${size}`,
     between: (from, to) => `de ${from} a ${to}`,
@@ -177,11 +172,12 @@ export const es: Words = {
     untested: 'sin comprobar',
     partly: (told, needs) => `${told} de ${needs} comprobaciones hechas`,
     moreAlike: (n) => (n === 1 ? '1 más que se le parece' : `${n} más que se le parecen`),
+    toldFrom: (n) => `Ya distinguida de ${n === 1 ? '1 planta' : `${n} plantas`}`,
     look: 'Mirar esto ahora',
     answered: (answer) => `Usted respondió: ${answer}`,
     hidden: 'No se ve en este mes.',
     dig: 'Está bajo tierra. No escarbe: déjelo a un especialista.',
-    recheck: 'El resultado depende de una sola respuesta. Vale la pena mirar otra vez.',
+    recheck: 'Mucho depende de una sola respuesta. Vale la pena mirarla otra vez.',
     lookAgain: (character) => `Mirar otra vez: ${character}`,
     why: 'Por qué lo dice la clave',
   },

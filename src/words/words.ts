@@ -137,6 +137,8 @@ export interface VerdictWords {
   readonly untested: string;
   readonly partly: (told: number, needs: number) => string;
   readonly moreAlike: (plants: number) => string;
+  /** How many look-alikes the answers have already told apart. */
+  readonly toldFrom: (plants: number) => string;
   readonly look: string;
   readonly answered: (answer: string) => string;
   readonly hidden: string;

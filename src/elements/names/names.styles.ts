@@ -17,9 +17,8 @@ export const styles = css`
   .name, .plant { inline-size: 100%; }
   .plant { display: flex; flex-wrap: wrap; gap: 0 0.6em; align-items: baseline; }
   .plant .common { font-size: 1.1em; }
-  .plant .status { margin-inline-start: auto; }
-  .one { white-space: nowrap; }
-  .alike .status { font-weight: 400; }
+  .alike { display: grid; gap: 0.15em; }
+  .alike li { padding-inline-start: 0.25em; }
   .plants button { padding-inline: 0; }
   @media print { [part='field'] { display: none; } }
   @media (forced-colors: active) { .lines li::before { background: CanvasText; } }

@@ -1,7 +1,7 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { query, state } from 'lit/decorators.js';
-import type { SharedName, Taxon } from '../../key/index.ts';
-import { isOpen, lookalikesOf, type Snapshot } from '../../session/index.ts';
+import type { SharedName, Standing, Taxon } from '../../key/index.ts';
+import { isOpen, type LookalikeOf, lookalikesOf, type Snapshot } from '../../session/index.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { plant, plantName } from '../shared/plant.ts';
 import { standingOf } from '../shared/reasons.ts';
@@ -9,6 +9,8 @@ import { statusOf, statusStyles } from '../shared/status.ts';
 import { shared } from '../shared/styles.ts';
 import { styles } from './names.styles.ts';
 import { NameSearch } from './search.ts';
+
+const STANDINGS: readonly Standing[] = ['native', 'introduced', 'invasive'];
 
 /**
  * Looks up a name: who bears it, whether that is a native, and what it is easily taken for. It leads to the plant's
@@ -77,19 +79,29 @@ export class LeadwortNames extends LeadwortPart {
           ? html`<p>${words.names.now(words.common.odds(standingOf(snapshot, taxon.id).probability))}</p>`
           : nothing
       }
-      ${
-        alike.length > 0
-          ? html`<p class="alike">${words.names.alike}
-              ${alike.map((one, i) => {
-                const { text, lang } = plantName(key, one.taxon, language);
-                return html`<span class="one"><span lang=${lang}>${text}</span> (${statusOf(one.taxon.status, words)})${i < alike.length - 1 ? ',' : nothing}</span> `;
-              })}
-            </p>`
-          : nothing
-      }
+      ${alike.length > 0 ? this.renderAlike(snapshot, alike) : nothing}
       <button class="plain" type="button" @click=${() => this.check(snapshot, taxon)}>
         ${words.names.check}<span class="unseen">: ${name.text}</span>
       </button>`;
+  }
+
+  /** Look-alikes by where they belong, natives first: that is what a name hides. */
+  private renderAlike({ prepared }: Snapshot, alike: readonly LookalikeOf[]): TemplateResult {
+    const { words, language } = this.saying;
+    const groups = STANDINGS.map((status) => ({ status, some: alike.filter((one) => one.taxon.status === status) }));
+    return html`<div class="alike">
+      <p>${words.names.alike}:</p>
+      <ul>
+        ${groups.map(({ status, some }) =>
+          some.length === 0
+            ? nothing
+            : html`<li>${statusOf(status, words)}: ${some.map(({ taxon }, i) => {
+                const { text, lang } = plantName(prepared.key, taxon, language);
+                return html`${i > 0 ? ', ' : nothing}<span lang=${lang}>${text}</span>`;
+              })}</li>`,
+        )}
+      </ul>
+    </div>`;
   }
 
   private get below(): number {

@@ -10,15 +10,16 @@ export const styles = css`
   .head button:focus-visible::after { outline: 0.2em solid var(--reed); outline-offset: 0.15em; }
   [part='list'] { padding-block-start: 0.5em; }
   [part='list'][hidden] { display: none; }
-  li { padding: 0.75em 1em; }
+  li { padding: 0.75em 1em 0.25em; }
   li + li { border-block-start: 1px solid color-mix(in srgb, var(--line) 40%, transparent); }
   .reasons li { padding-block: 0; border: 0; }
   .plant { display: flex; flex-wrap: wrap; gap: 0 0.6em; align-items: baseline; }
   .plant .common { font-size: 1.1em; }
-  .plant .status { margin-inline-start: auto; }
-  .odds { display: grid; grid-template-columns: minmax(8em, auto) 1fr; gap: 0.75em; align-items: center; }
-  details summary { display: inline-flex; align-items: center; padding-inline: 0; list-style: none; }
-  details summary::-webkit-details-marker { display: none; }
+  .odds { display: grid; grid-template-columns: 8.5em 1fr; gap: 0.75em; align-items: center; }
+  summary.plain { display: inline-flex; align-items: center; padding-inline: 0; list-style: none; }
+  summary::-webkit-details-marker { display: none; }
+  [part='list'] > button { margin-inline-start: 0.5em; }
+  .name { text-wrap: pretty; }
   @media print {
     .head button, [part='list'] > button, details:not([open]) { display: none; }
   }

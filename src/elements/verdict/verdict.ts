@@ -150,10 +150,17 @@ export class LeadwortVerdict extends LeadwortPart {
       ${untested.length > 0 ? list(untested.slice(0, FEW), true) : nothing}
       ${
         untested.length > FEW
-          ? html`<details class="more"><summary>${verdict.moreAlike(untested.length - FEW)}</summary>${list(untested.slice(FEW), false)}</details>`
+          ? html`<details class="more">
+              <summary>${verdict.moreAlike(untested.length - FEW)}</summary>
+              ${list(untested.slice(FEW), false)}
+            </details>`
           : nothing
       }
-      ${tested.length > 0 ? list(tested, false) : nothing}`;
+      ${
+        tested.length > 0
+          ? html`<details class="more"><summary>${verdict.toldFrom(tested.length)}</summary>${list(tested, false)}</details>`
+          : nothing
+      }`;
   }
 
   private renderLookalike(one: LookalikeOf, opened: boolean): TemplateResult {
@@ -210,7 +217,7 @@ export class LeadwortVerdict extends LeadwortPart {
 /** How many look-alikes still to be checked are shown at once. */
 const FEW = 3;
 
-/** An open hand in a frame would be a road sign's; ours is two banks with the water held back between them. */
-const stopMark = svg`<svg viewBox="0 0 24 24" aria-hidden="true"><path d="M4 3v18M20 3v18M4 9h16M4 15h16" /></svg>`;
+/** The eight-sided sign that says stop on every road. */
+const stopMark = svg`<svg viewBox="0 0 24 24" aria-hidden="true"><path d="M8 2h8l6 6v8l-6 6H8l-6-6V8ZM7.5 12h9" /></svg>`;
 const tick = svg`<svg viewBox="0 0 24 24" aria-hidden="true"><path d="m4 13 5 5L20 6" /></svg>`;
 const ring = svg`<svg viewBox="0 0 24 24" aria-hidden="true"><circle cx="12" cy="12" r="8" stroke-dasharray="5 3.4" /></svg>`;
