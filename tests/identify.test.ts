@@ -1,7 +1,9 @@
 // The main job, end to end: answers as published descriptions have them, in; the plant they describe, out.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Identification } from '../src/key/index.ts';
-import { runCommand } from './support/run-command.ts';
+import { ROOT, runCommand } from './support/run-command.ts';
 
 const identify = async (name: string): Promise<Identification> => {
   const { code, stdout, stderr } = await runCommand([
@@ -53,4 +55,11 @@ test('the standing is complete, descending, and sums to 1 with what is outside',
   expect(standing).toHaveLength(55);
   expect(shares).toEqual([...shares].sort((a, b) => b - a));
   expect(shares.reduce((a, b) => a + b, outside)).toBeCloseTo(1, 9);
+});
+
+test("the README's example of answers is taken as it stands", async () => {
+  const readme = readFileSync(join(ROOT, 'README.md'), 'utf8');
+  const stdin = /^### Answers\n+```json\n(.+?)^```/ms.exec(readme)?.[1] ?? '';
+  const { code, stderr } = await runCommand(['identify', 'keys/streambank', '--answers', '-'], { stdin });
+  expect({ code, stderr }).toEqual({ code: 0, stderr: '' });
 });

@@ -1,7 +1,7 @@
-import { truncateSync, writeFileSync } from 'node:fs';
+import { readFileSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { runCommand } from '../../tests/support/run-command.ts';
+import { ROOT, runCommand } from '../../tests/support/run-command.ts';
 import { changedKey } from '../../tests/support/temporary.ts';
 
 describe('the streambank key', () => {
@@ -13,6 +13,14 @@ describe('the streambank key', () => {
       /traits \(\d+ % from memory\), \d+ pairs of look-alikes, 2 languages, guidance for \d+ taxa, \d+ sources$/m,
     );
     expect(stdout).toMatch(/^No errors(, \d+ warnings?( and \d+ more)?)?\.$/m);
+  });
+
+  test('has its warnings told with the line of each', async () => {
+    const { problems } = JSON.parse((await runCommand(['check', 'keys/streambank', '--json'])).stdout);
+    const shared = problems.find(({ code }: { code: string }) => code === 'shared-name');
+    const line = readFileSync(join(ROOT, 'keys/streambank', shared.file), 'utf8').split('\n')[shared.line - 1];
+    // The name in quotes stands on that very line.
+    expect(line).toContain(/"[^"]+"/.exec(shared.found)?.[0]);
   });
 
   test('has warnings once its review is past', async () => {

@@ -1,5 +1,6 @@
 // Everything that can be said against a key folder, errors and warnings alike.
 import { checkKey, type Key, KeyContentError, type Problem, readKey } from '../key/index.ts';
+import { withLines } from './lines.ts';
 
 export interface Inspection {
   /** Absent when there are errors. */
@@ -13,7 +14,7 @@ export interface Inspection {
 export function inspect(files: ReadonlyMap<string, string>, today: string): Inspection {
   try {
     const key = readKey(files);
-    return { key, problems: checkKey(key, { today }), more: 0 };
+    return { key, problems: withLines(checkKey(key, { today }), files), more: 0 };
   } catch (error) {
     if (error instanceof KeyContentError) return { problems: error.problems, more: error.more };
     throw error;

@@ -1,5 +1,5 @@
 // What `check` prints for people.
-import type { Problem } from '../../key/index.ts';
+import { MOST_PROBLEMS, type Problem } from '../../key/index.ts';
 import { type Counts, countKey } from '../counts.ts';
 import { errorsOf, type Inspection } from '../inspect.ts';
 import type { Paint } from '../paint.ts';
@@ -13,6 +13,8 @@ export function checkReport(inspection: Inspection, paint: Paint): string {
     ...problems.filter((problem) => problem.file === file).map((problem) => `  ${problemLine(problem, paint)}`),
     '',
   ]);
+  if (key !== undefined && problems.length === MOST_PROBLEMS)
+    lines.push(`No more than ${MOST_PROBLEMS} are listed.`, '');
   if (more > 0) lines.push(`and ${count(more, 'more problem')}, not listed`, '');
   if (key !== undefined) {
     lines.push(`${paint('heading', key.title)} (${key.id} ${key.version}, reviewed ${key.reviewed})`);
