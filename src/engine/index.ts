@@ -2,6 +2,7 @@
 export { focusOf } from './focus.ts';
 export { applyingShare, GainTable, nearestTimes, type Proposal, propose } from './gain.ts';
 export { compileMatrix, type Matrix } from './matrix.ts';
+export { type SecondLook, secondLooks } from './second-look.ts';
 export {
   type Answer,
   type CharacterSpec,
@@ -15,7 +16,7 @@ export {
   type TraitSpec,
   USUAL_RATES,
 } from './spec.ts';
-export { meanTimes, type Posterior, posterior, posteriorWithout } from './standing.ts';
+export { meanTimes, type Posterior, posterior } from './standing.ts';
 export { type Rival, rivalsOf } from './telling.ts';
 export { type Doubt, rank, type Verdict, type VerdictKind, type VerdictRules, verdictOf } from './verdict.ts';
-export { reasons, type SecondLook, secondLooks, type Weight } from './why.ts';
+export { reasons, type Weight } from './why.ts';

@@ -52,17 +52,13 @@ describe('a compiled matrix', () => {
   });
 
   test('lets a plant that is not in the key show half what plants here show and half anything', () => {
-    const matrix = matrixOf(
-      [native('a'), native('b')],
-      [
-        character('c', [
-          [1, 0, 0],
-          [1, 0, 0],
-        ]),
-      ],
-      { outsidePrior: 0.1 },
-    );
-    expect(column(matrix, 'truth', 0, matrix.outside)).toEqual(close([2 / 3, 1 / 6, 1 / 6]));
+    const matrix = matrixOf([native('a', 3), native('b', 1)], [yesNo('leaf', [0, 1])], { outsidePrior: 0.1 });
+    expect(column(matrix, 'truth', 0, matrix.outside)).toEqual(close([0.625, 0.375]));
+  });
+
+  test('lets it show above all the states that no plant here shows, where there are such', () => {
+    const matrix = matrixOf([native('a')], [character('c', [[1, 0, 0]])], { outsidePrior: 0.1 });
+    expect(column(matrix, 'truth', 0, matrix.outside)).toEqual(close([0.5, 0.25, 0.25]));
   });
 
   test('lets unknown count as applying', () => {

@@ -11,7 +11,7 @@ import {
 } from '../../tests/support/matrices.ts';
 import { compileMatrix } from './matrix.ts';
 import { type Answer, EngineError, type MatrixSpec, USUAL_RATES } from './spec.ts';
-import { posterior, posteriorWithout } from './standing.ts';
+import { posterior } from './standing.ts';
 
 const standing = ({ spec, answers, observer }: Answered) => posterior(compileMatrix(spec), answers, observer);
 const close = (values: ArrayLike<number>) => Array.from(values, (x) => expect.closeTo(x, 9));
@@ -103,21 +103,6 @@ describe('the standing', () => {
             'states' in one ? { ...one, states: one.states.map((s) => place(one.character, s)) } : one,
           );
           expect(Array.from(standing({ ...given, spec, answers }).p)).toEqual(close(standing(given).p));
-        },
-      ),
-    );
-  });
-
-  test('without one answer is the standing had it never been given', () => {
-    fc.assert(
-      fc.property(
-        answered().filter((given) => given.answers.length > 0),
-        (given) => {
-          const all = standing(given);
-          given.answers.forEach((_, k) => {
-            const rest = given.answers.filter((__, other) => other !== k);
-            expect(Array.from(posteriorWithout(all, k))).toEqual(close(standing({ ...given, answers: rest }).p));
-          });
         },
       ),
     );

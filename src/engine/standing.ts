@@ -3,7 +3,7 @@ import { type Evidence, evidenceOf, likelihoodAt, rateOf } from './likelihood.ts
 import type { Matrix } from './matrix.ts';
 import { type Answer, EngineError } from './spec.ts';
 
-/** The posterior. `joint` is kept so that one answer can be taken out again without computing the rest anew. */
+/** The posterior, and the sums behind it, from which the chance of a slip in one answer is read. */
 export interface Posterior {
   readonly matrix: Matrix;
   /** How many times a novice's slips this kind of observer is taken to make. */
@@ -13,9 +13,9 @@ export interface Posterior {
   readonly p: Float64Array;
   /** P(rate | answers), one for each of the matrix's rates. */
   readonly rates: Float64Array;
-  /** Logarithms, rates x H, not normalised. */
+  /** Logarithms, (rates + 1) x H, not normalised; for the last row see priorJoint. */
   readonly joint: Float64Array;
-  /** Logarithm of the likelihood of each answer, rates x H. */
+  /** Logarithm of the likelihood of each answer, (rates + 1) x H. */
   readonly terms: readonly Float64Array[];
 }
 
@@ -33,18 +33,6 @@ export function posterior(matrix: Matrix, answers: readonly Answer[], observer =
   for (const term of terms)
     for (let i = 0; i < joint.length; i++) joint[i] = (joint[i] as number) + (term[i] as number);
   return { matrix, observer, evidence, terms, joint, ...marginals(matrix, joint) };
-}
-
-/** P(hypothesis) after all answers but number `left`. */
-export function posteriorWithout(from: Posterior, left: number): Float64Array {
-  const term = from.terms[left];
-  if (term === undefined) throw new EngineError(`no answer ${left}`);
-  // Added up anew: taking a term of minus infinity back out would not give the sum without it.
-  const joint = priorJoint(from.matrix);
-  from.terms.forEach((other, k) => {
-    if (k !== left) for (let i = 0; i < joint.length; i++) joint[i] = (joint[i] as number) + (other[i] as number);
-  });
-  return marginals(from.matrix, joint).p;
 }
 
 /** The observer's mean rate of slips in multiples of a novice's, as the answers so far let it be judged. */

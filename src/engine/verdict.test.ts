@@ -127,7 +127,7 @@ const rows: Row[] = [
   {
     title: 'an introduced plant that is no concern is not held to what natives keep',
     p: [0, 0.02, 0.01, 0.96, 0, 0.01],
-    answers: asNative,
+    answers: [],
     kind: 'leaning',
     taxa: [INTRODUCED, WEED],
     doubts: ['look-alikes'],

@@ -3,9 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { character, invader, matrixOf, native, say, yesNo } from '../../tests/support/build.ts';
 import { answered } from '../../tests/support/matrices.ts';
 import { compileMatrix } from './matrix.ts';
-import { USUAL_RATES } from './spec.ts';
-import { posterior, posteriorWithout } from './standing.ts';
-import { reasons, secondLooks } from './why.ts';
+import { posterior } from './standing.ts';
+import { reasons } from './why.ts';
 
 describe('the reasons for and against a plant', () => {
   const taxa = [invader('a'), native('b'), native('c'), native('d')];
@@ -63,71 +62,6 @@ describe('the reasons for and against a plant', () => {
           }
           expect(speaks.every((one) => one.bits > 0) && against.every((one) => one.bits < 0)).toBe(true);
         });
-      }),
-    );
-  });
-});
-
-describe('the answer most worth a second look', () => {
-  /** Eight plants and seven characters in which any two plants differ in four: the rows of a simplex code. */
-  const parity = (t: number, c: number): 0 | 1 => {
-    const bits = t & (c + 1);
-    return (((bits >> 2) ^ (bits >> 1) ^ bits) & 1) as 0 | 1;
-  };
-  const taxa = Array.from({ length: 8 }, (_, t) => native(`t${t}`));
-  const characters = Array.from({ length: 7 }, (_, c) =>
-    yesNo(
-      `c${c}`,
-      taxa.map((__, t) => parity(t, c)),
-    ),
-  );
-  const matrix = matrixOf(taxa, characters, { rates: USUAL_RATES, outsidePrior: 0.02 });
-
-  test.each(taxa.flatMap((_, t) => characters.map((__, c) => [t, c] as const)))(
-    'is the one that contradicts all others: plant %d, character %d read wrong',
-    (t, wrong) => {
-      const answers = characters.map((_, c) => say(c, c === wrong ? 1 - parity(t, c) : parity(t, c)));
-      const looks = secondLooks(posterior(matrix, answers));
-      expect(looks).toHaveLength(7);
-      expect(looks[0]?.character).toBe(wrong);
-      expect(looks[0]?.gain).toBeGreaterThan(1.5 * (looks[1]?.gain as number));
-    },
-  );
-
-  test('is the wrong turn that holds a whole group of plants down', () => {
-    // Four canes and four broad leaves; the group is asked first and read wrong, everything after fits one cane.
-    const group = yesNo('group', [0, 0, 0, 0, 1, 1, 1, 1]);
-    const after = Array.from({ length: 4 }, (_, i) =>
-      character(
-        `cane ${i}`,
-        taxa.map((_, t) => (t === 0 ? [1, 0] : t < 4 ? [0.3, 0.7] : [0.2, 0.8])),
-      ),
-    );
-    const turned = matrixOf(taxa, [group, ...after], { rates: USUAL_RATES });
-    const looks = secondLooks(posterior(turned, [say(0, 1), ...after.map((_, i) => say(i + 1, 0))]));
-    expect(looks[0]?.character).toBe(0);
-  });
-
-  test('is none before anything is said, and weighs nothing when the answer says nothing', () => {
-    expect(secondLooks(posterior(matrix, []))).toEqual([]);
-    expect(secondLooks(posterior(matrix, [say(2, [0, 1])]))).toEqual([{ character: 2, gain: 0 }]);
-  });
-
-  test('is measured by how far the standing without it lies from the standing with it', () => {
-    fc.assert(
-      fc.property(answered(), (given) => {
-        const from = posterior(compileMatrix(given.spec), given.answers, given.observer);
-        const looks = secondLooks(from);
-        expect(looks).toHaveLength(given.answers.length);
-        for (const { character: c, gain } of looks) {
-          const k = given.answers.findIndex((one) => one.character === c);
-          const q = posteriorWithout(from, k);
-          const bits = q.reduce((sum, x, h) => (x > 0 ? sum + x * Math.log2(x / (from.p[h] as number)) : sum), 0);
-          expect(gain).toBeCloseTo(Math.max(0, bits), 9);
-          expect(gain).toBeGreaterThanOrEqual(0);
-        }
-        const gains = looks.map((one) => one.gain);
-        expect(gains).toEqual([...gains].sort((a, b) => b - a));
       }),
     );
   });

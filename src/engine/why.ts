@@ -1,6 +1,6 @@
-// Why: answer by answer what speaks for and against a taxon, and which answer is most worth a second look.
+// Why: answer by answer what speaks for and against a taxon.
 import { likelihoodAt, rateOf } from './likelihood.ts';
-import { meanTimes, type Posterior, posteriorWithout } from './standing.ts';
+import { meanTimes, type Posterior } from './standing.ts';
 
 /** One answer's weight for one taxon. */
 export interface Weight {
@@ -31,27 +31,4 @@ export function reasons(from: Posterior): (taxon: number) => { for: Weight[]; ag
       against: weights.filter((w) => w.bits <= -WORTH_SAYING).sort((a, b) => a.bits - b.bits),
     };
   };
-}
-
-/** One answer and how much the standing would change without it. */
-export interface SecondLook {
-  readonly character: number;
-  /** Bits: divergence of the standing without this answer from the standing with it. */
-  readonly gain: number;
-}
-
-/**
- * Every answer by how much its removal would change the standing, most first: the divergence
- * sum over h of q(h) log2(q(h) / p(h)), with p the standing and q the standing without the answer (Kullback & Leibler, Ann. Math.
- * Statist. 22, 1951; from memory). An answer that alone holds a whole group of plants down scores high; one that the
- * others bear out scores low.
- */
-export function secondLooks(from: Posterior): SecondLook[] {
-  return from.evidence
-    .map((e, k) => {
-      const without = posteriorWithout(from, k);
-      const gain = without.reduce((sum, q, h) => (q > 0 ? sum + q * Math.log2(q / (from.p[h] as number)) : sum), 0);
-      return { character: e.answer.character, gain: Math.max(0, gain) };
-    })
-    .sort((a, b) => b.gain - a.gain || a.character - b.character);
 }

@@ -49,8 +49,8 @@ export interface Identification {
     readonly doubts: readonly Doubt[];
     readonly rivals: readonly RivalCheck[];
   };
-  /** Answers by how much the standing would change without them, most first; gain in bits. */
-  readonly recheck: readonly { readonly character: string; readonly gain: number }[];
+  /** Answers by the chance (0 to 1) that they were misread, as the others let it be judged; highest first. */
+  readonly recheck: readonly { readonly character: string; readonly chance: number }[];
   /** What to look at next, best first; bits of information expected about what is still open. */
   readonly next: readonly { readonly character: string; readonly bits: number; readonly effort: Effort }[];
 }
@@ -103,7 +103,7 @@ export function identify(prepared: PreparedKey, inquiry: Inquiry): Identificatio
         needs,
       })),
     },
-    recheck: secondLooks(from).map(({ character, gain }) => ({ character: characterId(character), gain })),
+    recheck: secondLooks(from).map(({ character, chance }) => ({ character: characterId(character), chance })),
     next: proposals.map(({ character, bits }) => ({
       character: characterId(character),
       bits,

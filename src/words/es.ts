@@ -177,7 +177,7 @@ export const es: Words = {
     answered: (answer) => `Usted respondió: ${answer}`,
     hidden: 'No se ve en este mes.',
     dig: 'Está bajo tierra. No escarbe: déjelo a un especialista.',
-    recheck: 'Mucho depende de una sola respuesta. Vale la pena mirarla otra vez.',
+    recheck: 'Una respuesta no encaja bien con las demás. Vale la pena mirarla otra vez.',
     lookAgain: (character) => `Mirar otra vez: ${character}`,
     why: 'Por qué lo dice la clave',
   },

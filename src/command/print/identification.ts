@@ -10,7 +10,7 @@ import { verdictLines } from './verdict.ts';
 const MOST_ROWS = 8;
 const MOST_REASONS = 6;
 const MOST_NEXT = 3;
-/** A second look is advised while it could change the standing by this many bits (ours). */
+/** From this chance of having been misread on, an answer is worth a second look (ours). */
 const WORTH_A_LOOK = 0.5;
 
 export function identificationReport(key: Key, inquiry: Inquiry, found: Identification, paint: Paint): string {

@@ -11,7 +11,7 @@ import { styles } from './verdict.styles.ts';
 
 /** Answers before an open or outside verdict is worth a person's attention; until then the standing says enough (ours). */
 const WORTH_SHOWING = 3;
-/** An answer whose removal would change the standing by this many bits is worth a second look (ours). */
+/** From this chance of having been misread on, an answer is worth a second look (ours). */
 const WORTH_A_LOOK = 0.5;
 /** From here on a verdict says what else the plant may be, native or invasive (ours). */
 const STILL_SAID = 0.01;
@@ -125,7 +125,7 @@ export class LeadwortVerdict extends LeadwortPart {
   private renderRecheck(snapshot: Snapshot): TemplateResult | typeof nothing {
     const { saying } = this;
     const [first] = snapshot.identification.recheck;
-    if (first === undefined || first.gain < WORTH_A_LOOK || snapshot.question?.character === first.character)
+    if (first === undefined || first.chance < WORTH_A_LOOK || snapshot.question?.character === first.character)
       return nothing;
     const { key, characterIndex } = snapshot.prepared;
     const label = this.say(key.characters[characterIndex.get(first.character) as number]?.label ?? '');

@@ -1,0 +1,57 @@
+// Which answer is most worth a second look: the one most likely misread, as all answers together let it be judged.
+import { characterOf, type Evidence, rateOf } from './likelihood.ts';
+import type { Matrix } from './matrix.ts';
+import { slipTable } from './slips.ts';
+import type { Posterior } from './standing.ts';
+
+/** One answer and the chance that it was misread. */
+export interface SecondLook {
+  readonly character: number;
+  /** Probability, given all answers, that the plant shows none of what was ticked: 0 to 1. */
+  readonly chance: number;
+}
+
+/**
+ * Every answer by the chance that it was misread, highest first: the sum over hypotheses and rates of slips of
+ * P(hypothesis, rate | answers) P(slipped | hypothesis, rate, answer), Bayes' rule with the slip as one more unknown.
+ * An answer that stands against all others scores high, be it held against the leading plant or a wrong turn that holds a
+ * whole group of plants down; one that the others bear out scores low, however much hangs on it.
+ */
+export function secondLooks(from: Posterior): SecondLook[] {
+  const { matrix, joint, observer } = from;
+  const { rates, kin } = matrix.spec;
+  const H = matrix.hypotheses;
+  const top = joint.reduce((x, y) => Math.max(x, y), Number.NEGATIVE_INFINITY);
+  const weights = joint.map((x) => Math.exp(x - top));
+  const total = weights.reduce((x, y) => x + y, 0);
+  return from.evidence
+    .map((e, k) => {
+      const astray = slippedFromElsewhere(matrix, e);
+      const term = from.terms[k] as Float64Array;
+      const rate = rates.map(({ times }) => rateOf(matrix, e.answer, times * observer));
+      // The last row are plants that resemble one of the key's: they are read like it but where they differ.
+      rate.push((1 - (kin?.differs ?? 0)) * rateOf(matrix, e.answer, observer));
+      const misread = weights.reduce((sum, weight, i) => {
+        const slip = weight * (rate[Math.floor(i / H)] as number) * (astray[i % H] as number);
+        return slip > 0 ? sum + slip / Math.exp(term[i] as number) : sum;
+      }, 0);
+      return { character: e.answer.character, chance: misread / total };
+    })
+    .sort((a, b) => b.chance - a.chance || a.character - b.character);
+}
+
+/** What of `slipped` comes from states that are not ticked: taking one ticked state for another is no mistake. */
+function slippedFromElsewhere(matrix: Matrix, { answer, slipped }: Evidence): Float64Array {
+  if ('value' in answer) return slipped;
+  const ticked = [...new Set(answer.states)];
+  const table = slipTable(characterOf(matrix, answer.character));
+  const first = matrix.firstRow[answer.character] as number;
+  const stays = ticked.map((s) => ticked.reduce((sum, to) => sum + (table[s]?.[to] ?? 0), 0));
+  return slipped.map((all, h) =>
+    ticked.reduce(
+      (rest, s, i) =>
+        Math.max(0, rest - (matrix.truth[(first + s) * matrix.hypotheses + h] as number) * (stays[i] as number)),
+      all,
+    ),
+  );
+}
