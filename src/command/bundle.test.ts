@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { mkdirSync, readdirSync, readFileSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -80,5 +81,14 @@ describe('nothing is written, and nothing lost,', () => {
     expect(stderr).toBe(`leadwort: ${target}: ${why}\n`);
     expect(readdirSync(cwd)).toEqual(['folder']);
     expect(readdirSync(join(cwd, 'folder'))).toEqual([]);
+  });
+
+  test.skipIf(process.platform === 'win32')('when a pipe or a device stands there', async () => {
+    const cwd = temporaryFolder();
+    execFileSync('mkfifo', [join(cwd, 'pipe')]);
+    const { code, stderr } = await runCommand(['bundle', STREAMBANK, '-o', 'pipe'], { cwd });
+    expect(code).toBe(1);
+    expect(stderr).toBe('leadwort: pipe: this is no plain file, and cannot be replaced by one\n');
+    expect(statSync(join(cwd, 'pipe')).isFIFO()).toBe(true);
   });
 });

@@ -118,9 +118,10 @@ const namesIn = async (path: string, shown: string): Promise<string[]> =>
 export async function writeWhole(path: string, shown: string, text: string): Promise<void> {
   await told(shown, async () => {
     const target = await whereItLeads(path);
-    // Moved over an empty folder, a file would take its place on some systems.
-    if (await isFolder(target, shown).catch(() => false))
-      throw new Refusal(`${shown}: this is a folder where a file is needed`);
+    const there = await stat(target).catch(() => undefined);
+    if (there?.isDirectory()) throw new Refusal(`${shown}: this is a folder where a file is needed`);
+    // A pipe or a device such as /dev/null would be gone for everybody, and a plain file in its place.
+    if (there && !there.isFile()) throw new Refusal(`${shown}: this is no plain file, and cannot be replaced by one`);
     const beside = join(dirname(target), `.${basename(target).slice(0, 100)}.${randomUUID()}`);
     try {
       const file = await open(beside, 'wx');
