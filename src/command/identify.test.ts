@@ -27,7 +27,7 @@ test('the JSON has exactly these names', async () => {
   expect(found.verdict.rivals.length).toBeGreaterThan(0);
   for (const one of found.verdict.rivals) expect(Object.keys(one)).toEqual(['taxon', 'told', 'needs']);
   expect(found.recheck.length).toBeGreaterThan(0);
-  for (const one of found.recheck) expect(Object.keys(one)).toEqual(['character', 'chance']);
+  for (const one of found.recheck) expect(Object.keys(one)).toEqual(['character', 'gain']);
   expect(found.next.length).toBeGreaterThan(0);
   for (const one of found.next) expect(Object.keys(one)).toEqual(['character', 'bits', 'effort']);
 });

@@ -49,8 +49,11 @@ export interface Identification {
     readonly doubts: readonly Doubt[];
     readonly rivals: readonly RivalCheck[];
   };
-  /** Answers by the chance (0 to 1) that they were misread, as the others let it be judged; highest first. */
-  readonly recheck: readonly { readonly character: string; readonly chance: number }[];
+  /**
+   * Answers most worth a second look, first one first. `gain` is the chance (0 to 1) that looking again changes the
+   * answer: that it was misread, as all the others let it be judged.
+   */
+  readonly recheck: readonly { readonly character: string; readonly gain: number }[];
   /** What to look at next, best first; bits of information expected about what is still open. */
   readonly next: readonly { readonly character: string; readonly bits: number; readonly effort: Effort }[];
 }
@@ -103,7 +106,7 @@ export function identify(prepared: PreparedKey, inquiry: Inquiry): Identificatio
         needs,
       })),
     },
-    recheck: secondLooks(from).map(({ character, chance }) => ({ character: characterId(character), chance })),
+    recheck: secondLooks(from).map(({ character, chance }) => ({ character: characterId(character), gain: chance })),
     next: proposals.map(({ character, bits }) => ({
       character: characterId(character),
       bits,

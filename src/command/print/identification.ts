@@ -99,7 +99,7 @@ class View {
 
   secondLooks(): string[] {
     if (this.#found.verdict.kind === 'settled') return [];
-    const worth = this.#found.recheck.filter(({ chance }) => chance >= WORTH_A_LOOK).slice(0, 2);
+    const worth = this.#found.recheck.filter(({ gain }) => gain >= WORTH_A_LOOK).slice(0, 2);
     if (worth.length === 0) return [];
     return [this.#heading('Worth a second look'), ...worth.map(({ character }) => `  ${this.#said(character)}`)];
   }
