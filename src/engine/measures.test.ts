@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { character, matrixOf, native, say, specOf, type, yesNo } from '../../tests/support/build.ts';
-import { size, sureness } from '../../tests/support/matrices.ts';
+import { matrix, observer, size, sureness } from '../../tests/support/matrices.ts';
 import { compileMatrix } from './matrix.ts';
 import { classMass } from './measures.ts';
 import { type MatrixSpec, USUAL_RATES } from './spec.ts';
@@ -62,12 +62,12 @@ describe('a typed size', () => {
     fc.assert(
       fc.property(apart(), sureness(), fc.boolean(), ({ a, b, height }, sure, first) => {
         const of = first ? a : b;
-        const matrix = matrixOf(plants, [height], { rates: USUAL_RATES });
-        const [typedA, typedB] = posterior(matrix, [type(0, Math.sqrt(of.low * of.high), sure)]).p as unknown as [
+        const made = matrixOf(plants, [height], { rates: USUAL_RATES });
+        const [typedA, typedB] = posterior(made, [type(0, Math.sqrt(of.low * of.high), sure)]).p as unknown as [
           number,
           number,
         ];
-        const [classA, classB] = posterior(matrix, [say(0, first ? 1 : 2, sure)]).p as unknown as [number, number];
+        const [classA, classB] = posterior(made, [say(0, first ? 1 : 2, sure)]).p as unknown as [number, number];
         expect(Math.sign(typedA - typedB)).toBe(first ? 1 : -1);
         // At its cap an answer may say nothing at all, but never the opposite.
         expect((classA - classB) * (typedA - typedB)).toBeGreaterThanOrEqual(-1e-12);
@@ -104,14 +104,24 @@ describe('a typed size', () => {
       ],
       { outsidePrior: 0.02, rates: USUAL_RATES },
     );
-    const matrix = compileMatrix(spec);
+    const made = compileMatrix(spec);
     for (const value of [1e-300, 1e-9, 0.01, 1, 45, 4500, 1e6, 1e30, 1e300]) {
-      const { p } = posterior(matrix, [type(0, value)]);
-      const taxa = Array.from(p.slice(0, matrix.outside));
+      const { p } = posterior(made, [type(0, value)]);
+      const taxa = Array.from(p.slice(0, made.outside));
       // No more than a dozen bits between any two plants.
       expect(Math.max(...taxa) / Math.min(...taxa)).toBeLessThan(2 ** 12);
       expect(Math.min(...taxa)).toBeGreaterThan(0);
     }
+  });
+
+  test('excludes nothing in any key: two plants are never further apart than two dozen answers can make up for', () => {
+    fc.assert(
+      fc.property(matrix(['measure']), size(), sureness(), observer(), (spec, value, sure, times) => {
+        const { p } = posterior(compileMatrix(spec), [type(0, value, sure)], times);
+        const lift = spec.taxa.map((taxon, t) => (p[t] as number) / taxon.weight);
+        expect(Math.log2(Math.max(...lift) / Math.min(...lift))).toBeLessThan(30);
+      }),
+    );
   });
 
   test('ten times too big does not overrule half a dozen characters read right', () => {
@@ -120,15 +130,15 @@ describe('a typed size', () => {
       { low: 300, high: 600 },
     ];
     const others = Array.from({ length: 6 }, (_, i) => yesNo(`c${i}`, [0, 1]));
-    const matrix = matrixOf(plants, [character('height', heights, { bounds: [30, 60, 150, 400] }), ...others], {
+    const made = matrixOf(plants, [character('height', heights, { bounds: [30, 60, 150, 400] }), ...others], {
       rates: USUAL_RATES,
     });
-    const [a, b] = posterior(matrix, [type(0, 450), ...others.map((_, i) => say(i + 1, 0))]).p;
+    const [a, b] = posterior(made, [type(0, 450), ...others.map((_, i) => say(i + 1, 0))]).p;
     expect(a).toBeGreaterThan(b as number);
   });
 
   test('tells less the less sure it is', () => {
-    const matrix = matrixOf(plants, [
+    const made = matrixOf(plants, [
       character(
         'height',
         [
@@ -139,7 +149,7 @@ describe('a typed size', () => {
       ),
     ]);
     const odds = (['sure', 'think', 'guess'] as const).map((sure) => {
-      const [a, b] = posterior(matrix, [type(0, 45, sure)]).p as unknown as [number, number];
+      const [a, b] = posterior(made, [type(0, 45, sure)]).p as unknown as [number, number];
       return a / b;
     });
     expect(odds[0]).toBeGreaterThan(odds[1] as number);

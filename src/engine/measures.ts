@@ -21,8 +21,8 @@ export function classMass(character: CharacterSpec, range: RangeSpec): number[] 
 const SLIP = Math.log(1.6);
 /** One slip in twenty is of another kind altogether: the wrong organ, the wrong unit (ours). */
 const WILD = 0.05;
-/** Keeps a size beyond all sense from being impossible. */
-const FLOOR = 1e-12;
+/** Keeps a size beyond all sense from excluding any plant: such a slip is this dense at the least (ours). */
+const FLOOR = 1e-4;
 
 /** A size that any plant might have: spread over all classes of the character. */
 function anySize(character: CharacterSpec): { low: number; high: number } {

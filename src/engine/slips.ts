@@ -38,12 +38,24 @@ export function slipTable(character: CharacterSpec): readonly (readonly number[]
 }
 
 /**
- * The rate of slips at which a reading stops speaking for what it says: 1 / (1 + the largest single confusion). With
- * even confusions that is (S - 1) / S. Rates are held to it, so that an answer which a taxon always shows never
- * lowers it against one that never shows it.
+ * The rate of slips at which a reading stops speaking for what it says: 1 / (1 + the worst confusion), which with even
+ * confusions is (S - 1) / S. Rates are held to it, so that an answer which a taxon always shows never lowers it against
+ * one that never shows it. With `said` among several ticked states that holds while
+ * 1 - e >= e (table[from][said] + sum over the others ticked of table[from][to] - table[said][to]).
  */
 export function slipCap(table: readonly (readonly number[])[]): number {
-  return 1 / (1 + Math.max(0, ...table.flat()));
+  let worst = 0;
+  table.forEach((confused, from) => {
+    table.forEach((own, said) => {
+      if (said === from) return;
+      const others = confused.reduce(
+        (sum, share, to) => (to === said ? sum : sum + Math.max(0, share - (own[to] as number))),
+        0,
+      );
+      worst = Math.max(worst, (confused[said] as number) + others);
+    });
+  });
+  return 1 / (1 + worst);
 }
 
 /** The rate of slips of one answer: the usual rate, times the observer's, times what the stated sureness says. */
