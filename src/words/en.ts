@@ -170,7 +170,8 @@ export const en: Words = {
     answered: (answer) => `You answered: ${answer}`,
     hidden: 'Not to be seen this month.',
     dig: 'This lies below the ground. Do not dig: leave it to a specialist.',
-    recheck: 'One answer does not fit the others well. A second look at it is worth your time.',
+    recheck: (odds) =>
+      `One answer does not go with the others. The chance that it was a slip is ${odds}. A second look is worth your time.`,
     lookAgain: (character) => `Look again at: ${character}`,
     why: 'Why the key says so',
   },

@@ -177,7 +177,7 @@ export const es: Words = {
     answered: (answer) => `Usted respondió: ${answer}`,
     hidden: 'No se ve en este mes.',
     dig: 'Está bajo tierra. No escarbe: déjelo a un especialista.',
-    recheck: 'Una respuesta no encaja bien con las demás. Vale la pena mirarla otra vez.',
+    recheck: (odds) => `Una respuesta no va con las demás. Puede ser un error: ${odds}. Vale la pena mirarla otra vez.`,
     lookAgain: (character) => `Mirar otra vez: ${character}`,
     why: 'Por qué lo dice la clave',
   },

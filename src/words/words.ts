@@ -143,7 +143,8 @@ export interface VerdictWords {
   readonly answered: (answer: string) => string;
   readonly hidden: string;
   readonly dig: string;
-  readonly recheck: string;
+  /** An answer that does not go with the others, and the odds that it was misread. */
+  readonly recheck: (odds: string) => string;
   readonly lookAgain: (character: string) => string;
   readonly why: string;
 }

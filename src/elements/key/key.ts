@@ -4,9 +4,9 @@ import type { Settings } from '../../contexts/index.ts';
 import type { Snapshot } from '../../session/index.ts';
 import type { LeadwortQuestion } from '../question/question.ts';
 import { LeadwortHolder } from '../shared/holder.ts';
+import { bring, type LatePart } from '../shared/late.ts';
 import { shared } from '../shared/styles.ts';
 import { keyStyles } from './key.styles.ts';
-import { bring, type LatePart } from '../shared/late.ts';
 import { renderSettings } from './settings.ts';
 
 /**

@@ -12,7 +12,7 @@ interface Holder {
 type Send = <Name extends RequestName>(name: Name, detail: Requests[Name]) => void;
 
 const SYSTEMS = ['us', 'metric'] as const;
-const valueOf = (event: Event) => (event.target as HTMLInputElement | HTMLSelectElement).value;
+const chosenIn = (event: Event) => (event.target as HTMLInputElement | HTMLSelectElement).value;
 
 export function renderSettings(holder: Holder, snapshot: Snapshot, settings: Settings, send: Send): TemplateResult {
   const { words, units } = settings;
@@ -27,13 +27,13 @@ export function renderSettings(holder: Holder, snapshot: Snapshot, settings: Set
     <div class="fields">
       <label class="field">
         <span>${words.key.month}</span>
-        <select @change=${(event: Event) => send('month', { month: Number(valueOf(event)) as Month })}>
+        <select @change=${(event: Event) => send('month', { month: Number(chosenIn(event)) as Month })}>
           ${months.map(({ number, name }) => html`<option value=${number} ?selected=${number === month}>${name}</option>`)}
         </select>
       </label>
       <label class="field">
         <span>${words.key.observer}</span>
-        <select @change=${(event: Event) => send('observer', { observer: valueOf(event) })}>
+        <select @change=${(event: Event) => send('observer', { observer: chosenIn(event) })}>
           ${[...prepared.key.observers.keys()].map(
             (id) => html`<option value=${id} ?selected=${id === observer}>${nameOf(id)}</option>`,
           )}
@@ -62,11 +62,7 @@ export function renderSettings(holder: Holder, snapshot: Snapshot, settings: Set
 }
 
 /** A button for each other language of the key, named in that language. */
-function renderLanguages(
-  holder: Holder,
-  { prepared }: Snapshot,
-  { words }: Settings,
-): TemplateResult | typeof nothing {
+function renderLanguages(holder: Holder, { prepared }: Snapshot, { words }: Settings): TemplateResult | typeof nothing {
   const others = prepared.key.languages.filter((language) => language !== words.language);
   if (others.length === 0) return nothing;
   return html`<div class="field languages" role="group" aria-label=${words.key.language}>

@@ -4,56 +4,55 @@ import type { Character, KeyAnswer, Length, Unit } from '../../key/index.ts';
 /** How sure a person says to be. */
 type Sureness = Extract<KeyAnswer, { sureness: unknown }>['sureness'];
 
-/** Immutable: each change is a new draft. Ticks and a typed number exclude each other. */
-export class Draft {
+/** Ticks and a typed number exclude each other. Never changed: each change makes a new one. */
+export interface Draft {
   readonly ticked: ReadonlySet<string>;
   readonly typed: string;
   /** The unit chosen for the typed number; undefined: the one that suits. */
   readonly unit: Unit | undefined;
-  /** The typed number was sent and could not be read. */
+  /** The typed number was sent, or left, and could not be read. */
   readonly wrong: boolean;
+}
 
-  constructor(said?: KeyAnswer) {
-    this.ticked = new Set(said && 'states' in said ? said.states : []);
-    this.typed = said && 'value' in said ? String(said.value) : '';
-    this.unit = said && 'value' in said ? said.unit : undefined;
-    this.wrong = false;
-  }
+/** What was said before, to be changed; blank without. */
+export const draftOf = (said?: KeyAnswer): Draft => ({
+  ticked: new Set(said && 'states' in said ? said.states : []),
+  typed: said && 'value' in said ? String(said.value) : '',
+  unit: said && 'value' in said ? said.unit : undefined,
+  wrong: false,
+});
 
-  get empty(): boolean {
-    return this.ticked.size === 0 && this.typed.trim() === '';
-  }
+export const isBlank = (draft: Draft): boolean => draft.ticked.size === 0 && draft.typed.trim() === '';
 
-  tick(id: string, on: boolean): Draft {
-    const ticked = new Set(this.ticked);
-    if (on) ticked.add(id);
-    else ticked.delete(id);
-    return this.#with({ ticked, typed: '', wrong: false });
-  }
+export function tick(draft: Draft, id: string, on: boolean): Draft {
+  const ticked = new Set(draft.ticked);
+  if (on) ticked.add(id);
+  else ticked.delete(id);
+  return { ...draft, ticked, typed: '', wrong: false };
+}
 
-  type(typed: string, unit: Unit): Draft {
-    return this.#with({ typed, unit, ticked: typed.trim() === '' ? this.ticked : new Set<string>(), wrong: false });
-  }
+export const type = (draft: Draft, typed: string, unit: Unit): Draft => ({
+  ticked: typed.trim() === '' ? draft.ticked : new Set(),
+  typed,
+  unit,
+  wrong: false,
+});
 
-  /** Marks what was typed as wrong where it cannot be read. */
-  checked(): Draft {
-    return this.#with({ wrong: this.typed.trim() !== '' && readSize(this.typed) === undefined });
-  }
+/** The same, marked as wrong where what was typed cannot be read. */
+export const checked = (draft: Draft): Draft => ({
+  ...draft,
+  wrong: draft.typed.trim() !== '' && readSize(draft.typed) === undefined,
+});
 
-  /** The answer to send, states in the key's order; undefined while there is none that can be read. */
-  answer(character: Character, sureness: Sureness): KeyAnswer | undefined {
-    if (this.ticked.size > 0) {
-      const states = character.states.map((state) => state.id).filter((id) => this.ticked.has(id));
-      return { character: character.id, states, sureness };
-    }
-    const value = readSize(this.typed);
-    const unit = this.unit ?? character.unit;
-    return value === undefined || unit === undefined ? undefined : { character: character.id, value, unit, sureness };
+/** The answer to send, states in the key's order; undefined while there is none that can be read. */
+export function answerOf(draft: Draft, character: Character, sureness: Sureness): KeyAnswer | undefined {
+  if (draft.ticked.size > 0) {
+    const states = character.states.map((state) => state.id).filter((id) => draft.ticked.has(id));
+    return { character: character.id, states, sureness };
   }
-
-  #with(changes: Partial<Pick<Draft, 'ticked' | 'typed' | 'unit' | 'wrong'>>): Draft {
-    return Object.assign(Object.create(Draft.prototype), this, changes);
-  }
+  const value = readSize(draft.typed);
+  const unit = draft.unit ?? character.unit;
+  return value === undefined || unit === undefined ? undefined : { character: character.id, value, unit, sureness };
 }
 
 /** Largest size that may be typed, as readInquiry has it. */

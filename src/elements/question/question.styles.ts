@@ -3,8 +3,13 @@ import { css } from 'lit';
 export const questionStyles = css`
   :host { font-size: max(1em, 17px); }
   .question > * + * { margin-block-start: 1em; }
-  [role='heading'] { font-size: 1.5em; letter-spacing: -0.01em; scroll-margin-block-start: 1em; }
+  [role='heading'] { font-size: 1.5em; outline-offset: 0.2em; letter-spacing: -0.01em; scroll-margin-block-start: 1em; }
   .step { display: block; font-size: 0.63em; font-weight: 600; letter-spacing: 0; color: var(--mud); margin-block-end: 0.35em; }
+
+  @container (min-width: 40em) {
+    [role='heading'] { font-size: 1.85em; }
+    .step { font-size: 0.52em; }
+  }
 
   summary { display: flex; align-items: center; gap: 0.55em; color: var(--reed); font-weight: 600; list-style: none; }
   summary::-webkit-details-marker { display: none; }
@@ -22,10 +27,11 @@ export const questionStyles = css`
   .cards { display: grid; grid-template-columns: 1fr; gap: 0.6em; }
   @container (min-width: 24em) { .cards { grid-template-columns: 1fr 1fr; } }
   @container (min-width: 48em) { .cards { grid-template-columns: repeat(auto-fill, minmax(14em, 1fr)); } }
-  .card { display: flex; gap: 0.7em; align-items: flex-start; min-block-size: 3.5em; padding: 0.75em 0.85em; border: 0.1em solid var(--line); border-radius: var(--radius); background: var(--silt); cursor: pointer; touch-action: manipulation; scroll-margin-block: 1em 9em; }
-  .card:has(:checked) { border-color: var(--reed); background: var(--paper); box-shadow: inset 0 0 0 0.12em var(--reed); }
+  .card { display: flex; gap: 0.8em; align-items: center; min-block-size: 3.5em; padding: 0.7em 0.85em; border: 0.15em solid transparent; border-radius: var(--radius); background: var(--silt); cursor: pointer; touch-action: manipulation; }
+  .card:hover { border-color: var(--line); }
+  .card:has(:checked) { border-color: var(--reed); background: var(--paper); }
   .card:has(:focus-visible) { outline: 0.2em solid var(--reed); outline-offset: 0.15em; }
-  .card input { flex: none; inline-size: 1.35em; block-size: 1.35em; margin: 0.05em 0 0; accent-color: var(--reed); scroll-margin-block: 3em 10em; outline: none; }
+  .card input { flex: none; inline-size: 1.35em; block-size: 1.35em; margin: 0; accent-color: var(--reed); scroll-margin-block: 3em 10em; outline: none; }
   .text { display: grid; gap: 0.1em; min-inline-size: 0; overflow-wrap: break-word; }
   .title { font-weight: 700; line-height: 1.3; }
   .detail { font-size: 0.94em; line-height: 1.35; color: var(--mud); }
@@ -37,15 +43,17 @@ export const questionStyles = css`
   [aria-invalid='true'] { border-color: var(--rust) !important; box-shadow: inset 0 0 0 0.1em var(--rust); }
   .wrong { color: var(--rust); font-weight: 700; }
 
-  .bar { position: sticky; inset-block-end: 0; z-index: 1; display: grid; gap: 0.3em; padding-block: 0.75em max(0.75em, env(safe-area-inset-bottom)); background: var(--paper); border-block-start: 0.1em solid var(--line); }
+  .bar { position: sticky; inset-block-end: 0; z-index: 1; display: grid; gap: 0.5em; padding-block: 0.6em max(0.75em, env(safe-area-inset-bottom)); background: var(--paper); }
+  .bar::before { content: ''; position: absolute; inset-inline: 0; inset-block-end: 100%; block-size: 1em; pointer-events: none; background: linear-gradient(to top, var(--paper), transparent); }
+  .tally { color: var(--mud); }
+  .tally:not(:empty) + b { margin-inline-start: 0.3em; }
+  .question > .plain { margin-inline-start: -0.5em; }
   .sureness { display: grid; grid-template-columns: repeat(3, 1fr); gap: 0.5em; }
-  .sureness p { grid-column: 1 / -1; font-weight: 700; }
   .sureness button { padding-inline: 0.4em; line-height: 1.2; }
   .others { display: flex; flex-wrap: wrap; justify-content: center; column-gap: 1em; }
   .others .outline { flex: 1; }
   @container (min-width: 40em) {
-    .sureness { grid-template-columns: auto repeat(3, minmax(7em, auto)); justify-content: start; align-items: center; column-gap: 0.75em; }
-    .sureness p { grid-column: auto; }
+    .sureness { grid-template-columns: repeat(3, minmax(8em, auto)); justify-content: start; }
     .others { justify-content: start; }
     .others .outline { flex: 0 1 auto; min-inline-size: 14em; }
   }
@@ -60,7 +68,7 @@ export const questionStyles = css`
     .card:has(:checked) { outline: 0.2em solid Highlight; outline-offset: -0.2em; }
   }
   @media print {
-    .bar, .else, .typed, .tally { display: none; }
+    .bar, .else, .typed { display: none; }
     .card { break-inside: avoid; }
   }
 `;

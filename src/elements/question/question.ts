@@ -8,7 +8,7 @@ import { fire } from '../shared/events.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { classWords } from '../shared/sizes.ts';
 import { shared } from '../shared/styles.ts';
-import { Draft } from './draft.ts';
+import { answerOf, checked, type Draft, draftOf, isBlank, tick } from './draft.ts';
 import { renderFeatures } from './features.ts';
 import { questionStyles } from './question.styles.ts';
 import { renderTyped } from './typed.ts';
@@ -35,12 +35,12 @@ const SHOWN = 6;
 export class LeadwortQuestion extends LeadwortPart {
   static override styles = [shared, questionStyles];
 
-  @state() private draft = new Draft();
+  @state() private draft: Draft = draftOf();
   @state() private showsAll = false;
   @query('[role=heading]') private heading!: HTMLElement | null;
 
   #asked: Question | undefined;
-  /** The order of the answers as it was when the question came, so that cards stay where they are. */
+  /** Which answers matter most, as it was when the question came, so that none goes while a person reads. */
   #order: readonly string[] = [];
   #sent = false;
   #fresh = true;
@@ -52,7 +52,7 @@ export class LeadwortQuestion extends LeadwortPart {
     if (same && !this.#sent) return;
     this.#asked = question;
     this.#order = question?.order ?? [];
-    this.draft = new Draft(question?.answer);
+    this.draft = draftOf(question?.answer);
     this.showsAll = false;
   }
 
@@ -84,11 +84,16 @@ export class LeadwortQuestion extends LeadwortPart {
   }
 
   #answer(character: Character, sureness: Sureness): void {
-    const answer = this.draft.answer(character, sureness);
-    if (answer) return this.#send(answer);
-    // A number that cannot be read: say so where it stands, and lose nothing.
-    this.draft = this.draft.checked();
-    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('#size')?.focus());
+    const answer = answerOf(this.draft, character, sureness);
+    if (answer) this.#send(answer);
+    else void this.#refuse();
+  }
+
+  /** A number that cannot be read: says so where it stands, and loses nothing. */
+  async #refuse(): Promise<void> {
+    this.draft = checked(this.draft);
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>('#size')?.focus();
   }
 
   async #showRest(first: string | undefined): Promise<void> {
@@ -145,7 +150,6 @@ export class LeadwortQuestion extends LeadwortPart {
       )}
       ${this.#renderHelp(character)} ${this.#renderCaution(character)}
       ${this.#renderCards(character)}
-      <p class="tally quiet" role="status" id="tally">${words.question.ticked(this.draft.ticked.size)}</p>
       ${
         character.kind === 'measure' && this.settings
           ? renderTyped(question, character, this.draft, this.settings, (draft) => {
@@ -183,9 +187,11 @@ export class LeadwortQuestion extends LeadwortPart {
 
   #renderCards(character: Character): TemplateResult {
     const words = this.settings?.words.question as QuestionWords;
-    const states = this.#ordered(character);
+    const { states } = character;
     const many = character.kind === 'choice' && states.length > SHOWN + 1 && !this.showsAll;
-    const shown = many ? states.filter((s, i) => i < SHOWN || this.draft.ticked.has(s.id)) : states;
+    const first = this.#order.slice(0, SHOWN);
+    // In the author's order in either case: months stay in the order of the year, and nothing changes its place.
+    const shown = many ? states.filter(({ id }) => first.includes(id) || this.draft.ticked.has(id)) : states;
     const rest = states.filter((s) => !shown.includes(s));
     return html`
       <div class="cards" role="group" aria-labelledby="heading" aria-describedby="tally" part="choices">
@@ -201,12 +207,6 @@ export class LeadwortQuestion extends LeadwortPart {
     `;
   }
 
-  /** Many answers: those that serve best first. Few: as the key's author put them. */
-  #ordered(character: Character): readonly State[] {
-    if (character.states.length <= SHOWN + 1) return character.states;
-    return this.#order.flatMap((id) => character.states.find((one) => one.id === id) ?? []);
-  }
-
   #renderCard(character: Character, choice: State): TemplateResult {
     const { words, language, units } = this.settings ?? {};
     const size =
@@ -220,7 +220,7 @@ export class LeadwortQuestion extends LeadwortPart {
         value=${choice.id}
         .checked=${this.draft.ticked.has(choice.id)}
         @change=${(event: Event) => {
-          this.draft = this.draft.tick(choice.id, (event.target as HTMLInputElement).checked);
+          this.draft = tick(this.draft, choice.id, (event.target as HTMLInputElement).checked);
         }}
       />
       <span class="text">
@@ -233,7 +233,7 @@ export class LeadwortQuestion extends LeadwortPart {
 
   #renderBar(question: Question, character: Character): TemplateResult {
     const words = this.settings?.words.question as QuestionWords;
-    const said = !this.draft.empty;
+    const said = !isBlank(this.draft);
     const skip = html`<button
       class=${said ? 'plain skip' : 'outline skip'}
       type="button"
@@ -248,10 +248,13 @@ export class LeadwortQuestion extends LeadwortPart {
           ${question.reason === 'changing' ? words.keep : words.back}
         </button>`;
     return html`<div class="bar" part="bar">
+      <p>
+        <span class="tally" role="status" id="tally">${words.ticked(this.draft.ticked.size)}</span>
+        ${said ? html`<b id="how-sure">${words.howSure}</b>` : nothing}
+      </p>
       ${
         said
           ? html`<div class="sureness" role="group" aria-labelledby="how-sure">
-            <p id="how-sure">${words.howSure}</p>
             ${SURENESS.map(
               (one) => html`<button
                 class=${one === 'sure' ? 'solid' : 'outline'}

@@ -4,7 +4,7 @@ import type { Settings } from '../../contexts/index.ts';
 import type { Character, Unit } from '../../key/index.ts';
 import type { Question } from '../../session/index.ts';
 import { unitsFor } from '../shared/sizes.ts';
-import { type Draft, isLength } from './draft.ts';
+import { checked, type Draft, isLength, type } from './draft.ts';
 
 /** The field for a number with its unit; `change` is handed each new draft. */
 export function renderTyped(
@@ -19,8 +19,8 @@ export function renderTyped(
   const suits = isLength(own) ? unitsFor(middle, own, system) : undefined;
   const unit: Unit = draft.unit ?? suits?.best ?? 'count';
   const options = suits ? [...new Set([...suits.units, ...(isLength(unit) ? [unit] : [])])] : [];
-  const typed = (event: Event) => change(draft.type((event.target as HTMLInputElement).value, unit));
-  const chosen = (event: Event) => change(draft.type(draft.typed, (event.target as HTMLSelectElement).value as Unit));
+  const typed = (event: Event) => change(type(draft, (event.target as HTMLInputElement).value, unit));
+  const chosen = (event: Event) => change(type(draft, draft.typed, (event.target as HTMLSelectElement).value as Unit));
   const wrong = isLength(unit) ? words.wrongLength(words.unitName[unit]) : words.wrongCount;
   return html`<details class="typed" ?open=${answer !== undefined && 'value' in answer}>
     <summary>${words.type}</summary>
@@ -34,7 +34,7 @@ export function renderTyped(
         aria-invalid=${draft.wrong ? 'true' : 'false'}
         aria-describedby="wrong"
         @input=${typed}
-        @change=${() => change(draft.checked())}
+        @change=${() => change(checked(draft))}
       />
       ${
         suits

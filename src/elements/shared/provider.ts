@@ -153,7 +153,10 @@ export class Provider implements ReactiveController {
     const language = languageAt(this.#host) || en.language;
     this.#language = language;
     const words = wordsFor(language);
-    if (!(words instanceof Promise)) return this.#say(words);
+    if (!(words instanceof Promise)) {
+      this.#say(words);
+      return;
+    }
     // Until its words are there, what is on the screen stays; without a connection English does.
     void words.then(
       (arrived) => this.#language === language && this.#say(arrived),

@@ -39,7 +39,7 @@ const TAPE = [1, 1 / 2, 1 / 4, 1 / 8, 1 / 16] as const;
 /** Shorter than this no tape in inches helps: everybody is shown millimetres. */
 const TAPE_ENDS_MM = 3;
 
-/** One length, by the coarsest rounding that moves it by no more than a tenth; not rounded when its unit is the system's own. */
+/** One length, by the coarsest rounding that moves it by no more than a tenth (a tape ends at sixteenths); not rounded when its unit is the system's own. */
 export function show(value: number, unit: Length, system: System): Shown {
   const small = toCanonical(value, unit, 'mm') < TAPE_ENDS_MM;
   const steps = LADDER[small ? 'metric' : system];
@@ -92,9 +92,7 @@ export function classWords(
   const { unit } = character;
   if (unit === undefined) return '';
   const say = (value: number) =>
-    unit === 'count'
-      ? new Intl.NumberFormat(language).format(value)
-      : lengthWords(show(value, unit, system), language);
+    unit === 'count' ? new Intl.NumberFormat(language).format(value) : lengthWords(show(value, unit, system), language);
   const from = state.from ?? 0;
   if (state.to === undefined) return words.over(say(from));
   return from === 0 ? words.under(say(state.to)) : words.between(say(from), say(state.to));

@@ -36,7 +36,7 @@ export const shared = css`
   .solid { border: 0.125em solid var(--reed); border-radius: 2em; background: var(--reed); color: var(--paper); padding: 0.5em 1.25em; font-weight: 700; }
   .outline { border: 0.125em solid var(--reed); border-radius: 2em; background: var(--paper); color: var(--reed); padding: 0.5em 1.25em; font-weight: 700; }
   @media (forced-colors: active) {
-    .solid, .outline { border-color: ButtonText; }
+    .solid, .outline { border-color: ButtonText; color: ButtonText; background: ButtonFace; }
   }
   @media (prefers-reduced-motion: reduce) {
     *, *::before, *::after { animation: none !important; transition: none !important; scroll-behavior: auto !important; }

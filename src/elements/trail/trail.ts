@@ -4,7 +4,7 @@ import type { Character, KeyAnswer } from '../../key/index.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { said } from '../shared/said.ts';
 import { shared } from '../shared/styles.ts';
-import { asClause } from './clause.ts';
+import { asClause, clauseOf } from './clause.ts';
 import { trailStyles } from './trail.styles.ts';
 
 /** Answers that the line of words holds before it says how many more there are. */
@@ -33,6 +33,13 @@ export class LeadwortTrail extends LeadwortPart {
     this.gone = undefined;
   }
 
+  /** A label within a line; the names of months keep the letter that their language gives them. */
+  #clause(label: string): string {
+    const { words, language } = this.settings ?? {};
+    if (!words || !language || Object.values(words.common.months).includes(label)) return label;
+    return asClause(label, language);
+  }
+
   #change(character: string): void {
     this.renderRoot.querySelector('details')?.removeAttribute('open');
     this.request('ask', { character });
@@ -50,12 +57,14 @@ export class LeadwortTrail extends LeadwortPart {
     const { words, language, units } = settings;
     if (trail.length === 0)
       return html`<p class="empty" tabindex="-1"><span class="unseen">${words.trail.empty}</span></p>`;
-    const saying = { words, language, units, say: (sentence: string) => this.say(sentence) };
+    const saying = { words, language, units, say: (label: string) => this.#clause(this.say(label)) };
     const steps = trail.flatMap((answer) => {
       const character = prepared.key.characters[prepared.characterIndex.get(answer.character) ?? -1];
       return character ? [{ character, answer, text: said(character, answer, saying) }] : [];
     });
-    const told = steps.filter(({ text }) => text !== '').map(({ text }) => asClause(text, language));
+    const told = steps
+      .filter(({ text }) => text !== '')
+      .map(({ character, text }) => clauseOf(character, this.say(character.label), text, language));
     const rest = told.length - IN_LINE;
     const line = told.length === 0 ? words.trail.skipped : told.slice(0, IN_LINE).join(', ');
     return html`<details>
