@@ -1,5 +1,6 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import { byTopic, firstAndRest, monthsInWords, type TopicGroup } from '../../guidance/index.ts';
 import type { Month, Source, Taxon, Topic } from '../../key/index.ts';
 import type { Snapshot } from '../../session/index.ts';
@@ -114,11 +115,14 @@ export class LeadwortGuidance extends LeadwortPart {
     const name = plantName(key, taxon, language).text;
     const found = key.guidance.get(taxon.id);
     const { first, rest } = firstAndRest(found ? byTopic(found, key.sources) : [], taxon.status);
+    // A topic opened for one plant is not open for the next.
+    const keyOf = ({ topic }: TopicGroup) => `${taxon.id} ${topic}`;
     return html`<section part="guidance" class="guidance">
       <div role="heading" aria-level=${this.level} class="heading">${words.guidance.heading(name)}</div>
       ${snapshot.identification.verdict.kind === 'leaning' ? html`<p class="only-if">${words.guidance.onlyIf(name)}</p>` : nothing}
       ${found === undefined ? html`<p>${words.guidance.none(name)}</p>` : nothing}
-      ${first.map((group) => this.renderTopic(taxon, group))} ${rest.map((group) => this.renderClosed(taxon, group))}
+      ${repeat(first, keyOf, (group) => this.renderTopic(taxon, group))}
+      ${repeat(rest, keyOf, (group) => this.renderClosed(taxon, group))}
       ${found === undefined ? nothing : html`<p class="quiet">${words.guidance.reviewed(dateOf(found.reviewed, language))}</p>`}
     </section>`;
   }

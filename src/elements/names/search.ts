@@ -6,6 +6,7 @@ import { foldName, type Key, type SharedName, sharedNames, type Taxon } from '..
 interface Entry {
   readonly taxon: Taxon;
   readonly folded: string;
+  readonly misspelled: boolean;
 }
 
 export interface Found {
@@ -15,15 +16,17 @@ export interface Found {
   readonly shared?: SharedName;
 }
 
-/** How unlike a name may be, from 0 (the same) to 1, as fuse.js counts (ours, tried on the streambank key's names). */
+/** How unlike a name may be, as the share of letters that are wrong (ours, tried on the streambank key's names). */
 const UNLIKE = 0.34;
 /** What is found lies within this of the best match (ours). */
-const NEAR_BEST = 0.12;
+const NEAR_BEST = 0.15;
 /** So close to a shared name that it was meant (ours). */
-const MEANT = 0.2;
+const MEANT = 0.26;
 /** Fewer letters than this match only the start of a word. */
 const FEW_LETTERS = 4;
 const AT_MOST = 8;
+/** How far a match is from the name itself, before its wrong letters count; a usual misspelling is a match, but no name. */
+const FAR = { closed: 0.01, start: 0.02, word: 0.04, slip: 0.02, misspelling: 0.1 };
 
 export class NameSearch {
   readonly #entries: readonly Entry[];
@@ -31,47 +34,58 @@ export class NameSearch {
   readonly #shared: ReadonlyMap<string, SharedName>;
 
   constructor(key: Pick<Key, 'taxa'>) {
-    this.#entries = key.taxa.flatMap((taxon) =>
-      [...new Set(namesOf(taxon).map(foldName))].map((folded) => ({ taxon, folded })),
-    );
+    this.#entries = key.taxa.flatMap(entriesOf);
     this.#shared = sharedNames(key);
     this.#fuse = new Fuse(this.#entries, {
       keys: ['folded'],
       threshold: UNLIKE,
       ignoreLocation: true,
+      ignoreFieldNorm: true,
       includeScore: true,
     });
   }
 
   /** Plants whose names are, begin with, hold, or are nearly what was typed; none for an empty query. */
   find(query: string): Found {
-    const folded = foldName(query);
-    if (folded === '') return { taxa: [] };
-    const scores = new Map<Taxon, { score: number; folded: string }>();
-    const note = (entry: Entry, score: number) => {
-      const before = scores.get(entry.taxon);
-      if (before === undefined || score < before.score) scores.set(entry.taxon, { score, folded: entry.folded });
+    const ranked = this.#rank(foldName(query));
+    const best = ranked[0];
+    if (best === undefined) return { taxa: [] };
+    const near = ranked.filter(({ far }) => far <= best.far + NEAR_BEST);
+    // Whoever wrote a name as it is means that name; whoever nearly wrote a shared one is shown that it is shared.
+    const meant = best.far <= FAR.closed ? [best] : near.filter(({ far }) => far <= MEANT);
+    const shared = meant.map(({ entry }) => this.#shared.get(entry.folded)).find((one) => one !== undefined);
+    const taxa = [...new Set([...(shared?.taxa ?? []), ...near.map(({ entry }) => entry.taxon)])];
+    const most = Math.max(AT_MOST, shared?.taxa.length ?? 0);
+    return { taxa: taxa.slice(0, most), ...(shared ? { shared } : {}) };
+  }
+
+  /** Each plant once, by its name that lies nearest to what was typed. */
+  #rank(folded: string): { readonly entry: Entry; readonly far: number }[] {
+    if (folded === '') return [];
+    const nearest = new Map<Taxon, { entry: Entry; far: number }>();
+    const note = (entry: Entry, at: number) => {
+      const far = at + (entry.misspelled ? FAR.misspelling : 0);
+      const before = nearest.get(entry.taxon);
+      if (before === undefined || far < before.far) nearest.set(entry.taxon, { entry, far });
     };
     for (const entry of this.#entries) {
       if (entry.folded === folded) note(entry, 0);
-      else if (entry.folded.startsWith(folded)) note(entry, 0.02);
-      else if (` ${entry.folded}`.includes(` ${folded}`)) note(entry, 0.04);
+      else if (closed(entry.folded) === closed(folded)) note(entry, FAR.closed);
+      else if (entry.folded.startsWith(folded)) note(entry, FAR.start);
+      else if (` ${entry.folded}`.includes(` ${folded}`)) note(entry, FAR.word);
     }
     if (folded.length >= FEW_LETTERS)
-      for (const { item, score = 1 } of this.#fuse.search(folded)) note(item, 0.05 + score);
-    const ranked = [...scores].sort(([, a], [, b]) => a.score - b.score);
-    const best = ranked[0]?.[1];
-    if (best === undefined) return { taxa: [] };
-    const shared = best.score < MEANT ? this.#shared.get(best.folded) : undefined;
-    const near = ranked.filter(([, { score }]) => score <= best.score + NEAR_BEST).map(([taxon]) => taxon);
-    const taxa = [...new Set([...(shared?.taxa ?? []), ...near])].slice(0, Math.max(AT_MOST, shared?.taxa.length ?? 0));
-    return shared ? { taxa, shared } : { taxa };
+      for (const { item, score = 1 } of this.#fuse.search(folded)) note(item, FAR.slip + score);
+    return [...nearest.values()].sort((a, b) => a.far - b.far);
   }
 }
 
-const namesOf = (taxon: Taxon): string[] => [
-  taxon.name,
-  ...[...taxon.common.values()].flat(),
-  ...taxon.synonyms,
-  ...taxon.misspellings,
-];
+/** "coco yam" and "cocoyam" are one to the ear, and may be two plants. */
+const closed = (folded: string): string => folded.replaceAll(' ', '');
+
+function entriesOf(taxon: Taxon): Entry[] {
+  const entries = (names: readonly string[], misspelled: boolean) =>
+    [...new Set(names.map(foldName))].map((folded) => ({ taxon, folded, misspelled }));
+  const names = [taxon.name, ...[...taxon.common.values()].flat(), ...taxon.synonyms];
+  return [...entries(names, false), ...entries(taxon.misspellings, true)];
+}

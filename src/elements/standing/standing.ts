@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import type { Snapshot } from '../../session/index.ts';
 import { bar, barStyles } from '../shared/bar.ts';
 import { LeadwortPart } from '../shared/part.ts';
@@ -51,7 +52,11 @@ export class LeadwortStanding extends LeadwortPart {
     const { outside } = snapshot.identification;
     return html`<div id="list" part="list" ?hidden=${!this.open}>
       <ol>
-        ${shown.map((line) => html`<li>${this.renderLine(snapshot, line)}</li>`)}
+        ${repeat(
+          shown,
+          (line) => line.taxon,
+          (line) => html`<li>${this.renderLine(snapshot, line)}</li>`,
+        )}
         ${
           snapshot.answered > 0 && outside > OUTSIDE_SAID
             ? html`<li><p class="name">${standing.notHere}</p>${this.renderOdds(outside)}</li>`

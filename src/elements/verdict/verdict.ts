@@ -1,4 +1,5 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
 import type { VerdictKind } from '../../key/index.ts';
 import { isOpen, type LookalikeOf, lookalikesOf, type Snapshot } from '../../session/index.ts';
 import { LeadwortPart } from '../shared/part.ts';
@@ -65,7 +66,7 @@ export class LeadwortVerdict extends LeadwortPart {
       <p class="names"><i class="latin" lang="la">${taxon.name}</i> ${statusOf(taxon.status, words)}</p>
       <p class="sure">${words.verdict.sure(words.common.odds(standing.probability), snapshot.answered)}</p>
       ${this.renderStill(snapshot, taxon.status === 'invasive')} ${this.renderStop(snapshot)} ${this.renderDoubts(snapshot)}
-      ${this.renderRecheck(snapshot)} ${this.renderAlike(snapshot, lead)}
+      ${identification.verdict.kind === 'settled' ? nothing : this.renderRecheck(snapshot)} ${this.renderAlike(snapshot, lead)}
       <details class="why">
         <summary>${words.verdict.why}</summary>
         ${reasons(snapshot, standing, saying)}
@@ -125,12 +126,12 @@ export class LeadwortVerdict extends LeadwortPart {
   private renderRecheck(snapshot: Snapshot): TemplateResult | typeof nothing {
     const { saying } = this;
     const [first] = snapshot.identification.recheck;
-    if (first === undefined || first.chance < WORTH_A_LOOK || snapshot.question?.character === first.character)
+    if (first === undefined || first.gain < WORTH_A_LOOK || snapshot.question?.character === first.character)
       return nothing;
     const { key, characterIndex } = snapshot.prepared;
     const label = this.say(key.characters[characterIndex.get(first.character) as number]?.label ?? '');
     return html`<div class="again">
-      <p>${saying.words.verdict.recheck}</p>
+      <p>${saying.words.verdict.recheck(saying.words.common.odds(first.gain))}</p>
       <p class="quiet">${answerLine(snapshot, first.character, saying)}</p>
       <button class="outline" type="button" @click=${() => this.request('ask', { character: first.character })}>
         ${saying.words.verdict.lookAgain(label)}
@@ -145,7 +146,11 @@ export class LeadwortVerdict extends LeadwortPart {
     const untested = alike.filter((one) => !one.tested);
     const tested = alike.filter((one) => one.tested);
     const list = (some: readonly LookalikeOf[], opened: boolean) =>
-      html`<ul class="alike">${some.map((one, i) => html`<li>${this.renderLookalike(one, opened && i === 0)}</li>`)}</ul>`;
+      html`<ul class="alike">${repeat(
+        some,
+        (one) => one.taxon.id,
+        (one, i) => html`<li>${this.renderLookalike(one, opened && i === 0)}</li>`,
+      )}</ul>`;
     return html`<div role="heading" class="sub" aria-level=${this.below}>${verdict.alike(this.nameOf(snapshot, lead))}</div>
       ${untested.length > 0 ? list(untested.slice(0, FEW), true) : nothing}
       ${
