@@ -67,7 +67,7 @@ export function compare(value: unknown, shape: Shape | false, report: Report, at
     const { items, minItems = 0, maxItems = Number.POSITIVE_INFINITY } = shape;
     if (value.length < minItems) wrong('length', `at least ${minItems} in the list`);
     if (value.length > maxItems) wrong('length', `at most ${maxItems} in the list`);
-    else if (items) for (const [i, item] of value.entries()) compare(item, items, report, [...at, i]);
+    if (items) for (const [i, item] of value.entries()) compare(item, items, report, [...at, i]);
   } else if (typeof value === 'object' && value !== null) {
     compareObject(value as Readonly<Record<string, unknown>>, shape, report, at);
   }
@@ -122,7 +122,6 @@ function compareObject(value: Readonly<Record<string, unknown>>, shape: Shape, r
   }
   if (maxProperties !== undefined && names.length > maxProperties) {
     report(at, 'length', `at most ${maxProperties} fields`, `${names.length}`);
-    return;
   }
   for (const name of names) {
     const here = [...at, name];

@@ -26,7 +26,10 @@ export function readSchemas() {
   );
 }
 
-/** The generated module's text. */
+/**
+ * The generated module's text.
+ * @param {ReadonlyMap<string, any>} [schemas]
+ */
 export function shapesModule(schemas = readSchemas()) {
   const written = new Map(); // place of a definition -> its constant
   const lines = [];

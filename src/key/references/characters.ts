@@ -34,7 +34,7 @@ function checkMixups(character: Character, at: Path, problems: Problems): void {
   character.mixups.forEach(({ states, share }, i) => {
     const here = [...at, 'mixups', i];
     checkStates(states, character, FILE, (j) => [...here, 'states', j], problems);
-    const pair = [...states].sort().join(' ');
+    const pair = [...states].sort().join(' and ');
     if (pairs.has(pair)) problems.error(FILE, here, 'duplicate-id', 'each pair only once', pair);
     pairs.add(pair);
     for (const state of new Set(states)) {
@@ -65,7 +65,7 @@ function checkApplies(character: Character, ids: Ids, at: Path, problems: Proble
   for (let next = other; next && !seen.has(next.id); next = ids.characters.get(next.applies?.character ?? '')) {
     if (next.id === character.id) {
       const circle = [character.id, ...seen, character.id].join(' > ');
-      problems.wrong(FILE, here, 'cycle', 'a character that does not in the end depend on this one', circle);
+      problems.error(FILE, here, 'cycle', 'a character that does not in the end depend on this one', circle);
       return;
     }
     seen.add(next.id);
