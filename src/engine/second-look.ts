@@ -28,11 +28,13 @@ export function secondLooks(from: Posterior): SecondLook[] {
     .map((e, k) => {
       const astray = slippedFromElsewhere(matrix, e);
       const term = from.terms[k] as Float64Array;
-      const rate = rates.map(({ times }) => rateOf(matrix, e.answer, times * observer));
-      // The last row are plants that resemble one of the key's: they are read like it but where they differ.
-      rate.push((1 - (kin?.differs ?? 0)) * rateOf(matrix, e.answer, observer));
+      const rate = [...rates.map(({ times }) => times), 1].map((times) => rateOf(matrix, e.answer, times * observer));
+      // The last row are plants that resemble one of the key's, and now and then show anything instead.
+      const differs = kin?.differs ?? 0;
+      const resembling = astray.map((own) => (1 - differs) * own + differs * (astray[matrix.outside] as number));
       const misread = weights.reduce((sum, weight, i) => {
-        const slip = weight * (rate[Math.floor(i / H)] as number) * (astray[i % H] as number);
+        const r = Math.floor(i / H);
+        const slip = weight * (rate[r] as number) * ((r < rates.length ? astray : resembling)[i % H] as number);
         return slip > 0 ? sum + slip / Math.exp(term[i] as number) : sum;
       }, 0);
       return { character: e.answer.character, chance: misread / total };

@@ -255,7 +255,9 @@ describe('an answer that a plant always shows', () => {
         const shown = s % first.states.length;
         const always = { kind: 'states' as const, p: first.states.map((_, i) => (i === shown ? 1 : 0)) };
         const traits = [always, ...first.traits.slice(1)];
-        const spec = { ...made, outsidePrior: 0.1, characters: [{ ...first, traits }] };
+        // Kin are read at the usual rate alone: beside them, so must the others be for the comparison to be fair.
+        const rates = made.kin ? [{ times: 1, prior: 1 }] : made.rates;
+        const spec = { ...made, rates, outsidePrior: 0.1, characters: [{ ...first, traits }] };
         const before = standing({ spec, answers: [], observer: times }).p;
         const after = standing({ spec, answers: [say(0, shown, sure)], observer: times }).p;
         const lift = Array.from(after, (x, h) => x / at(before, h));
@@ -306,6 +308,44 @@ describe('mix-ups', () => {
   });
 });
 
+describe('a plant that is not in the key', () => {
+  const twelve = Array.from({ length: 12 }, (_, c) => yesNo(`c${c}`, [0, 1, c % 2 === 0 ? 0 : 1]));
+  const taxa = [native('a'), native('b'), native('c')];
+  const kin = { share: 0.5, differs: 0.3 };
+  const outside = (more: Partial<MatrixSpec>, answers: readonly Answer[]) => {
+    const { p, matrix } = posterior(
+      matrixOf(taxa, twelve, { outsidePrior: 0.1, rates: USUAL_RATES, ...more }),
+      answers,
+    );
+    return at(p, matrix.outside);
+  };
+  const fitting = (length: number) => twelve.slice(0, length).map((_, c) => say(c, 0));
+  const differing = twelve.map((_, c) => say(c, c % 4 === 0 ? 1 : 0));
+
+  test('is as likely beforehand whether or not it may resemble one that is', () => {
+    expect(outside({}, [])).toBeCloseTo(0.1, 12);
+    expect(outside({ kin }, [])).toBeCloseTo(0.1, 12);
+    expect(outside({ kin: { share: 1, differs: 0.3 } }, [])).toBeCloseTo(0.1, 12);
+  });
+
+  test('that resembles one of the key but for some characters is found sooner with kin reckoned with', () => {
+    expect(outside({ kin }, differing)).toBeGreaterThan(1.2 * outside({}, differing));
+  });
+
+  test('is the less likely the longer all answers fit one plant', () => {
+    for (const more of [{}, { kin }]) {
+      const after = [0, 3, 6, 9, 12].map((length) => outside(more, fitting(length)));
+      expect(after).toEqual([...after].sort((a, b) => b - a));
+    }
+  });
+
+  test('is the likelier the more answers fit none', () => {
+    const patterns = [1, 2, 3, 4, 5, 6].map((wrong) => twelve.map((_, c) => say(c, c < wrong ? 1 : 0)));
+    const after = patterns.map((answers) => outside({ kin }, answers));
+    for (let k = 1; k < 4; k++) expect(after[k]).toBeGreaterThan(after[k - 1] as number);
+  });
+});
+
 describe('no answer is final', () => {
   test('however many plants it speaks against, enough other answers bring any of them back', () => {
     fc.assert(
@@ -327,7 +367,8 @@ describe('no answer is final', () => {
           answers: [said, ...further.map((_, i) => say(i + 1, 0))],
           observer: 1,
         }).p;
-        expect(at(back, 0)).toBeGreaterThan(0.99);
+        const inKey = back.slice(0, -1).reduce((x, y) => x + y, 0);
+        expect(at(back, 0) / inKey).toBeGreaterThan(0.99);
       }),
     );
   });

@@ -67,8 +67,8 @@ function logTerms(matrix: Matrix, evidence: Evidence, observer: number): Float64
     out.set(likelihoodAt(evidence, rateOf(matrix, evidence.answer, rate.times * observer)).map(Math.log), r * H);
   });
   const differs = kin?.differs ?? 0;
-  const anything = evidence.right[matrix.outside] as number;
   const usual = likelihoodAt(evidence, rateOf(matrix, evidence.answer, observer));
+  const anything = usual[matrix.outside] as number;
   out.set(
     usual.map((l) => Math.log((1 - differs) * l + differs * anything)),
     rates.length * H,

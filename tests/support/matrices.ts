@@ -95,7 +95,7 @@ export const character = (
       }));
   });
 
-/** A matrix with everything in it: natives, plants of concern, look-alikes, several rates, `not in this key`. */
+/** A matrix with everything in it: natives, plants of concern, look-alikes, several rates, `not in this key` with and without kin. */
 export const matrix = (kinds?: readonly CharacterSpec['kind'][]): fc.Arbitrary<MatrixSpec> =>
   fc.integer({ min: 2, max: 6 }).chain((T) =>
     fc
@@ -113,9 +113,11 @@ export const matrix = (kinds?: readonly CharacterSpec['kind'][]): fc.Arbitrary<M
           { maxLength: 2, selector: ({ a, b }) => `${a} ${b}` },
         ),
         outsidePrior: fc.constantFrom(0, 0.02, 0.2),
+        kin: fc.constantFrom(undefined, { share: 0.4, differs: 0.35 }, { share: 1, differs: 0.1 }),
       })
-      .map(({ taxa, characters, ...rest }) => ({
+      .map(({ taxa, characters, kin, ...rest }) => ({
         ...rest,
+        ...(kin ? { kin } : {}),
         taxa: taxa.map((taxon, t) => ({ ...taxon, id: `t${t}`, concern: !taxon.native })),
         characters: characters.map((one, c) => ({ ...one, id: `${one.kind} ${c}` })),
         rates: USUAL_RATES,
