@@ -1,16 +1,31 @@
 // The demonstration key as a session for tests, in Node and in a browser.
+
 import characters from '../../keys/streambank/characters.json' with { type: 'json' };
 import guidance from '../../keys/streambank/guidance.json' with { type: 'json' };
 import key from '../../keys/streambank/key.json' with { type: 'json' };
 import sources from '../../keys/streambank/sources.json' with { type: 'json' };
 import taxa from '../../keys/streambank/taxa.json' with { type: 'json' };
-import { type KeyAnswer, type Month, type PreparedKey, prepareKey, readKey } from '../../src/key/index.ts';
-import { SessionStore } from '../../src/session/index.ts';
+import text from '../../keys/streambank/text/es.json' with { type: 'json' };
+import {
+  type KeyAnswer,
+  type Month,
+  type PreparedKey,
+  prepareKey,
+  readInquiry,
+  readKey,
+  type VerdictKind,
+} from '../../src/key/index.ts';
+import { SessionStore, type Snapshot } from '../../src/session/index.ts';
+import arrowArum from '../answers/arrow-arum.json' with { type: 'json' };
+import elephantEar from '../answers/elephant-ear.json' with { type: 'json' };
+import giantReed from '../answers/giant-reed.json' with { type: 'json' };
+import nativeReed from '../answers/native-common-reed.json' with { type: 'json' };
+import pondAlgae from '../answers/pond-algae.json' with { type: 'json' };
 
 let prepared: PreparedKey | undefined;
 
 export function streambank(): PreparedKey {
-  const files = { key, characters, taxa, guidance, sources };
+  const files = { key, characters, taxa, guidance, sources, 'text/es': text };
   prepared ??= prepareKey(
     readKey(new Map(Object.entries(files).map(([name, content]) => [`${name}.json`, JSON.stringify(content)]))),
   );
@@ -29,3 +44,33 @@ export function answered(
     ),
   });
 }
+
+const FILES = {
+  'arrow-arum': arrowArum,
+  'elephant-ear': elephantEar,
+  'giant-reed': giantReed,
+  'native-common-reed': nativeReed,
+  'pond-algae': pondAlgae,
+};
+
+/** A session that was answered as the sources describe a plant (see tests/answers/README.md). */
+export function answersOf(plant: keyof typeof FILES): SessionStore {
+  const { month, answers } = readInquiry(streambank(), FILES[plant]);
+  return new SessionStore(streambank(), { month, trail: answers });
+}
+
+/** The same, with answers given one by one only until `wanted` holds. @throws when it never does. */
+export function answeredUntil(plant: keyof typeof FILES, wanted: (snapshot: Snapshot) => boolean): SessionStore {
+  const { month, answers } = readInquiry(streambank(), FILES[plant]);
+  const store = new SessionStore(streambank(), { month });
+  for (const answer of answers) {
+    store.request('answer', { answer });
+    if (wanted(store.snapshot)) return store;
+  }
+  throw new Error(`the answers of ${plant} never come to what is wanted`);
+}
+
+export const verdictIs =
+  (kind: VerdictKind) =>
+  ({ identification }: Snapshot): boolean =>
+    identification.verdict.kind === kind;

@@ -11,6 +11,8 @@ export async function vitest(): Promise<ViteUserConfig> {
   const executablePath = chromium ? (await ensureBrowser()).path : '';
   const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
   return {
+    // Found late, these would reload the page under a running test.
+    optimizeDeps: { include: ['lit/directives/repeat.js', 'lit/directives/keyed.js', 'fuse.js/basic'] },
     resolve: { alias: { '@esm-bundle/chai': here('one-chai.ts') } },
     test: {
       coverage: {
