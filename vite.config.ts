@@ -36,7 +36,11 @@ const standalone: UserConfig = {
     manifest: 'chunks.json',
     target: 'es2022',
     lib: { entry: 'src/define.ts', formats: ['es'], fileName: () => 'leadwort.js' },
-    rolldownOptions: { output: { minify: true, chunkFileNames: 'leadwort-[name]-[hash].js' } },
+    rolldownOptions: {
+      // Late chunks may take what they share with the entry from the entry itself: fewer files, 1.3 kB less to load.
+      preserveEntrySignatures: 'allow-extension',
+      output: { minify: true, chunkFileNames: 'leadwort-[name]-[hash].js' },
+    },
   },
 };
 
