@@ -198,6 +198,13 @@ describe('look-alikes', () => {
   });
 });
 
+test('an invasive plant without guidance is told, another is not', () => {
+  expect(warnings('no-guidance')).toEqual([]);
+  expect(told(warnings('no-guidance', [['guidance.json', 'entries', []]]))).toEqual([
+    { file: 'guidance.json', path: 'entries', expected: 'an entry for Arundo donax, an invasive plant', found: 'none' },
+  ]);
+});
+
 test('names of several plants are told with their owners', () => {
   expect(told(warnings('shared-name'))).toEqual([
     {

@@ -1,7 +1,8 @@
 import { checkCoverage } from './check/coverage.ts';
-import { checkGuidanceDates } from './check/dates.ts';
+import { checkInvasiveTold } from './check/invasive.ts';
 import { checkLookalikesInMatrix } from './check/lookalikes.ts';
 import { checkSharedNames } from './check/names.ts';
+import { checkReviews } from './check/reviews.ts';
 import { checkSeparation } from './check/separation.ts';
 import { checkSourcesUsed } from './check/sources.ts';
 import { checkTranslations } from './check/translations.ts';
@@ -25,13 +26,14 @@ export const USUAL_CHECKS = Object.freeze({ reviewMonths: 12, knownOfTaxon: 0.5,
 
 /**
  * What is wrong with a key (errors; a key from readKey has none) and what the people who keep it should look at
- * (warnings). At most 200 are told, errors first.
+ * (warnings), errors first.
  */
 export function checkKey(key: Key, options: CheckOptions = {}): readonly Problem[] {
   const settings = { ...USUAL_CHECKS, ...options };
-  const problems = new Problems();
+  const problems = new Problems(Number.POSITIVE_INFINITY);
   checkReferences(key, problems);
-  checkGuidanceDates(key, settings, problems);
+  checkReviews(key, settings, problems);
+  checkInvasiveTold(key, problems);
   checkLookalikesInMatrix(key, problems);
   checkSharedNames(key, problems);
   checkCoverage(key, settings, problems);

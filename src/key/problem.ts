@@ -42,6 +42,7 @@ export type WarningCode =
   | 'thin-taxon'
   | 'thin-character'
   | 'no-native-lookalike'
+  | 'no-guidance'
   | 'same-states'
   | 'shared-name'
   | 'untranslated'
@@ -105,10 +106,15 @@ export interface Finding {
   readonly problem: Problem;
 }
 
-/** Gathers problems: the first 200 in full, of the rest only the number. */
+/** Gathers problems: the first `most` in full, of the rest only the number. */
 export class Problems {
   readonly findings: Finding[] = [];
   more = 0;
+  readonly #most: number;
+
+  constructor(most = MOST_PROBLEMS) {
+    this.#most = most;
+  }
 
   /** Notes an error; `found` is text as it is to be shown. */
   error(
@@ -140,7 +146,7 @@ export class Problems {
   }
 
   add(finding: Finding): void {
-    if (this.findings.length < MOST_PROBLEMS) this.findings.push(finding);
+    if (this.findings.length < this.#most) this.findings.push(finding);
     else this.more++;
   }
 }

@@ -48,109 +48,133 @@ const TYPES: Readonly<Record<Type, string>> = {
 };
 
 /** Reports everything in which the value, as parsed from JSON, differs from the shape. */
-export function compare(value: unknown, shape: Shape | false, report: Report, at: Path = []): void {
-  if (shape === false) {
-    report(at, 'unknown-field', 'no such field here', show(value));
-    return;
-  }
-  const wrong = (code: ErrorCode, expected: string) => report(at, code, expected, show(value));
-  const types = shape.type === undefined ? [] : [shape.type].flat();
-  if (types.length > 0 && !types.some((type) => isType(value, type))) {
-    wrong('type', types.map((type) => TYPES[type]).join(' or '));
-    return;
-  }
-  if (shape.const !== undefined && value !== shape.const) wrong('value', String(shape.const));
-  if (shape.enum && !shape.enum.includes(value)) wrong('value', `one of ${list(shape.enum.map(String))}`);
-  if (typeof value === 'string') compareText(value, shape, wrong);
-  if (typeof value === 'number') compareNumber(value, shape, wrong);
-  if (Array.isArray(value)) {
-    const { items, minItems = 0, maxItems = Number.POSITIVE_INFINITY } = shape;
-    if (value.length < minItems) wrong('length', `at least ${minItems} in the list`);
-    if (value.length > maxItems) wrong('length', `at most ${maxItems} in the list`);
-    if (items) for (const [i, item] of value.entries()) compare(item, items, report, [...at, i]);
-  } else if (typeof value === 'object' && value !== null) {
-    compareObject(value as Readonly<Record<string, unknown>>, shape, report, at);
-  }
-  compareTogether(value, shape, report, at);
+export function compare(value: unknown, shape: Shape | false, report: Report): void {
+  new Comparison(report).value(value, shape);
 }
+
+class Comparison {
+  /** Where the comparison stands: one list for all, since there are many values and few reports. */
+  readonly #at: (string | number)[] = [];
+  readonly #report: Report;
+
+  constructor(report: Report) {
+    this.#report = report;
+  }
+
+  value(value: unknown, shape: Shape | false): void {
+    if (shape === false) {
+      this.#wrong('unknown-field', 'no such field here', value);
+      return;
+    }
+    const { type } = shape;
+    if (
+      type !== undefined &&
+      !(typeof type === 'string' ? isType(value, type) : type.some((one) => isType(value, one)))
+    ) {
+      this.#wrong(
+        'type',
+        [type]
+          .flat()
+          .map((one) => TYPES[one])
+          .join(' or '),
+        value,
+      );
+      return;
+    }
+    if (shape.const !== undefined && value !== shape.const) this.#wrong('value', String(shape.const), value);
+    if (shape.enum && !shape.enum.includes(value))
+      this.#wrong('value', `one of ${list(shape.enum.map(String))}`, value);
+    if (typeof value === 'string') this.#text(value, shape);
+    else if (typeof value === 'number') this.#number(value, shape);
+    else if (Array.isArray(value)) this.#list(value, shape);
+    else if (typeof value === 'object' && value !== null) this.#object(value as Fields, shape);
+    if (shape.oneOf || shape.anyOf || shape.if) this.#together(value, shape);
+  }
+
+  #text(value: string, { pattern, minLength = 0, maxLength, means = 'text of another form' }: Shape): void {
+    // JSON Schema counts characters, not UTF-16 units.
+    if (value.length < minLength) this.#wrong('length', 'some text', value);
+    if (maxLength !== undefined && value.length > maxLength && [...value].length > maxLength) {
+      this.#wrong('length', `at most ${maxLength} characters`, value);
+    } else if (pattern && !pattern.test(value)) {
+      this.#wrong('form', means, value);
+    }
+  }
+
+  #number(value: number, { minimum, maximum, exclusiveMinimum, exclusiveMaximum }: Shape): void {
+    if (minimum !== undefined && !(value >= minimum)) this.#wrong('bounds', `at least ${minimum}`, value);
+    if (maximum !== undefined && !(value <= maximum)) this.#wrong('bounds', `at most ${maximum}`, value);
+    if (exclusiveMinimum !== undefined && !(value > exclusiveMinimum)) {
+      this.#wrong('bounds', `more than ${exclusiveMinimum}`, value);
+    }
+    if (exclusiveMaximum !== undefined && !(value < exclusiveMaximum)) {
+      this.#wrong('bounds', `less than ${exclusiveMaximum}`, value);
+    }
+  }
+
+  #list(value: readonly unknown[], { items, minItems = 0, maxItems = Number.POSITIVE_INFINITY }: Shape): void {
+    if (value.length < minItems) this.#wrong('length', `at least ${minItems} in the list`, value);
+    if (value.length > maxItems) this.#wrong('length', `at most ${maxItems} in the list`, value);
+    if (items) for (let i = 0; i < value.length; i++) this.#below(i, value[i], items);
+  }
+
+  #object(value: Fields, shape: Shape): void {
+    const { properties = {}, additionalProperties, propertyNames, required, maxProperties, dependentRequired } = shape;
+    if (required) this.#required(value, required);
+    for (const name in dependentRequired) {
+      if (Object.hasOwn(value, name)) this.#required(value, dependentRequired[name] ?? []);
+    }
+    const names = Object.keys(value);
+    if (maxProperties !== undefined && names.length > maxProperties) {
+      this.#report([...this.#at], 'length', `at most ${maxProperties} fields`, `${names.length}`);
+    }
+    for (const name of names) {
+      if (propertyNames) this.#below(name, name, propertyNames);
+      if (Object.hasOwn(properties, name)) this.#below(name, value[name], properties[name] as Shape | false);
+      else if (additionalProperties) this.#below(name, value[name], additionalProperties);
+      else if (additionalProperties === false) {
+        const known = Object.keys(properties).filter((one) => !one.startsWith('$'));
+        this.#report([...this.#at, name], 'unknown-field', `one of the fields ${list(known)}`, show(name));
+      }
+    }
+  }
+
+  #required(value: Fields, names: readonly string[]): void {
+    for (const name of names) {
+      if (Object.hasOwn(value, name)) continue;
+      this.#report([...this.#at, name], 'missing-field', `the field "${name}"`, 'nothing');
+    }
+  }
+
+  /** oneOf, anyOf and if: what lies below them counts as a whole. */
+  #together(value: unknown, shape: Shape): void {
+    const { oneOf, anyOf, means = 'another form' } = shape;
+    if (oneOf && oneOf.filter((one) => fits(value, one)).length !== 1) this.#wrong('form', means, value);
+    if (anyOf && !anyOf.some((one) => fits(value, one))) this.#wrong('form', means, value);
+    if (shape.if) {
+      const next = fits(value, shape.if) ? shape.then : shape.else;
+      if (next) this.value(value, next);
+    }
+  }
+
+  #below(step: string | number, value: unknown, shape: Shape | false): void {
+    this.#at.push(step);
+    this.value(value, shape);
+    this.#at.pop();
+  }
+
+  #wrong(code: ErrorCode, expected: string, value: unknown): void {
+    this.#report([...this.#at], code, expected, show(value));
+  }
+}
+
+type Fields = Readonly<Record<string, unknown>>;
 
 function isType(value: unknown, type: Type): boolean {
   if (type === 'array') return Array.isArray(value);
   if (type === 'object') return typeof value === 'object' && value !== null && !Array.isArray(value);
   if (type === 'integer') return Number.isInteger(value);
   return typeof value === type;
-}
-
-function compareText(
-  value: string,
-  { pattern, minLength = 0, maxLength, means }: Shape,
-  wrong: (code: ErrorCode, expected: string) => void,
-): void {
-  // JSON Schema counts characters, not UTF-16 units.
-  if (value.length < minLength) wrong('length', 'some text');
-  if (maxLength !== undefined && value.length > maxLength && [...value].length > maxLength) {
-    wrong('length', `at most ${maxLength} characters`);
-  } else if (pattern && !pattern.test(value)) {
-    wrong('form', means ?? 'text of another form');
-  }
-}
-
-function compareNumber(value: number, shape: Shape, wrong: (code: ErrorCode, expected: string) => void): void {
-  const { minimum, maximum, exclusiveMinimum, exclusiveMaximum } = shape;
-  if (minimum !== undefined && !(value >= minimum)) wrong('bounds', `at least ${minimum}`);
-  if (maximum !== undefined && !(value <= maximum)) wrong('bounds', `at most ${maximum}`);
-  if (exclusiveMinimum !== undefined && !(value > exclusiveMinimum)) wrong('bounds', `more than ${exclusiveMinimum}`);
-  if (exclusiveMaximum !== undefined && !(value < exclusiveMaximum)) wrong('bounds', `less than ${exclusiveMaximum}`);
-}
-
-function compareObject(value: Readonly<Record<string, unknown>>, shape: Shape, report: Report, at: Path): void {
-  const {
-    properties = {},
-    additionalProperties,
-    propertyNames,
-    required = [],
-    maxProperties,
-    dependentRequired,
-  } = shape;
-  const missing = (name: string) => {
-    if (!Object.hasOwn(value, name)) report([...at, name], 'missing-field', `the field "${name}"`, 'nothing');
-  };
-  required.forEach(missing);
-  const names = Object.keys(value);
-  for (const [name, needed] of Object.entries(dependentRequired ?? {})) {
-    if (Object.hasOwn(value, name)) needed.forEach(missing);
-  }
-  if (maxProperties !== undefined && names.length > maxProperties) {
-    report(at, 'length', `at most ${maxProperties} fields`, `${names.length}`);
-  }
-  for (const name of names) {
-    const here = [...at, name];
-    if (propertyNames) compare(name, propertyNames, report, here);
-    if (Object.hasOwn(properties, name)) {
-      compare(value[name], properties[name] as Shape | false, report, here);
-    } else if (additionalProperties === false) {
-      report(
-        here,
-        'unknown-field',
-        `one of the fields ${list(Object.keys(properties).filter((known) => !known.startsWith('$')))}`,
-        show(name),
-      );
-    } else if (additionalProperties) {
-      compare(value[name], additionalProperties, report, here);
-    }
-  }
-}
-
-/** oneOf, anyOf and if: what lies below them counts as a whole. */
-function compareTogether(value: unknown, shape: Shape, report: Report, at: Path): void {
-  const { oneOf, anyOf, means } = shape;
-  if (oneOf && oneOf.filter((one) => fits(value, one)).length !== 1)
-    report(at, 'form', means ?? 'another form', show(value));
-  if (anyOf && !anyOf.some((one) => fits(value, one))) report(at, 'form', means ?? 'another form', show(value));
-  if (shape.if) {
-    const next = fits(value, shape.if) ? shape.then : shape.else;
-    if (next) compare(value, next, report, at);
-  }
 }
 
 function fits(value: unknown, shape: Shape): boolean {

@@ -78,6 +78,7 @@ export interface StatesTrait extends Sourced {
 }
 export interface RangeTrait extends Sourced {
   readonly kind: 'range';
+  /** In the unit in which it is written; `spreadOf(range, character.unit)` gives it in the character's. */
   readonly range: Range;
 }
 /** The character means nothing for this taxon (a ligule on a lily): a fact, and not the same as unknown. */

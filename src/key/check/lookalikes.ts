@@ -1,8 +1,8 @@
 import type { Problems } from '../problem.ts';
 import { separationOf } from '../separation.ts';
-import type { Key, Lookalike } from '../types.ts';
+import type { Key } from '../types.ts';
 
-/** Look-alike pairs that the traits do not bear out, and invasive plants without a native look-alike. */
+/** Look-alike pairs that the traits do not bear out. */
 export function checkLookalikesInMatrix(key: Key, problems: Problems): void {
   const taxa = new Map(key.taxa.map((taxon) => [taxon.id, taxon]));
   const characters = new Map(key.characters.map((character) => [character.id, character]));
@@ -30,18 +30,6 @@ export function checkLookalikesInMatrix(key: Key, problems: Problems): void {
         found,
       );
     });
-  });
-  key.taxa.forEach(({ id, name, status }, i) => {
-    if (status !== 'invasive') return;
-    const other = ({ taxa: [one, two] }: Lookalike) => taxa.get(one === id ? two : one);
-    if (key.lookalikes.some((pair) => pair.taxa.includes(id) && other(pair)?.status === 'native')) return;
-    problems.warn(
-      'taxa.json',
-      ['taxa', i],
-      'no-native-lookalike',
-      `a native look-alike of ${name}, an invasive plant`,
-      'none',
-    );
   });
 }
 

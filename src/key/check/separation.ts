@@ -10,8 +10,8 @@ const MOST_PAIRS = 60;
 export function checkSeparation(key: Key, problems: Problems): void {
   const pairs = key.taxa.flatMap((a, i) =>
     key.taxa.slice(i + 1).flatMap((b, j) => {
+      if (key.characters.some((character) => separationOf(a, b, character) === 'apart')) return [];
       const states = key.characters.map((character) => ({ id: character.id, is: separationOf(a, b, character) }));
-      if (states.some(({ is }) => is === 'apart')) return [];
       const almost = states.filter(({ is }) => is === 'almost').map(({ id }) => id);
       const known = states.filter(({ is }) => is !== 'unknown').length;
       return [{ a, b, index: i + 1 + j, almost, known }];

@@ -12,6 +12,12 @@ export function checkTaxa(key: Key, ids: Ids, problems: Problems): void {
     (i) => ['taxa', i, 'id'],
     problems,
   );
+  checkUnique(
+    key.taxa.map(({ name }) => name),
+    FILE,
+    (i) => ['taxa', i, 'name'],
+    problems,
+  );
   key.taxa.forEach((taxon, i) => {
     const at = ['taxa', i];
     checkSources(taxon.statusSource, ids, FILE, [...at, 'statusSource'], problems);

@@ -2,7 +2,7 @@ import type { Problems } from '../problem.ts';
 import type { Key } from '../types.ts';
 
 /** Guidance, and the key itself, whose last review is longer ago than a review holds. */
-export function checkGuidanceDates(
+export function checkReviews(
   key: Key,
   { today, reviewMonths }: { readonly today?: string; readonly reviewMonths: number },
   problems: Problems,
