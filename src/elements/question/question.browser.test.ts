@@ -19,11 +19,9 @@ async function asked(store: SessionStore, settings = english) {
     requests.push({ name, detail });
     request(name, detail);
   };
-  const { part, holder, root } = await held<LeadwortQuestion>(
-    html`<leadwort-question></leadwort-question>`,
-    store,
-    settings,
-  );
+  const drawn = await held(html`<leadwort-question></leadwort-question>`, store, settings);
+  const { holder, root } = drawn;
+  const part = drawn.part as LeadwortQuestion;
   const find = <E extends HTMLElement>(selector: string, text = '') =>
     [...root.querySelectorAll<E>(selector)].find((one) => (one.textContent ?? '').includes(text));
   const get = <E extends HTMLElement>(selector: string, text = ''): E => {

@@ -10,10 +10,9 @@ import type { SessionStore } from '../../session/index.ts';
 import { es } from '../../words/es.ts';
 import { asClause, clauseOf } from './clause.ts';
 import './define.ts';
-import type { LeadwortTrail } from './trail.ts';
 
 async function drawn(store: SessionStore, settings = english) {
-  const { part, holder, root } = await held<LeadwortTrail>(html`<leadwort-trail></leadwort-trail>`, store, settings);
+  const { part, holder, root } = await held(html`<leadwort-trail></leadwort-trail>`, store, settings);
   return {
     part,
     holder,

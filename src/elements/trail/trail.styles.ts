@@ -14,6 +14,5 @@ export const trailStyles = css`
   .what { flex: 1 1 14em; }
   .label { font-weight: 700; }
   .buttons { display: flex; gap: 0.5em; margin-inline-start: -0.5em; }
-  @container (min-width: 34em) { .buttons { margin-inline: 0 -0.5em; } }
   @media print { .buttons, summary::before { display: none; } }
 `;
