@@ -49,7 +49,9 @@ describe('readJson', () => {
   test('accepts just what JSON.parse accepts, and gives the same value', () => {
     const nearly = fc
       .tuple(fc.json(), fc.nat(), fc.constantFrom('', ',', '"', '{', ']', '\\', '0', '-', 'e', '\u0000', ' '))
-      .map(([text, at, sign]) => text.slice(0, at % (text.length + 1)) + sign + text.slice((at % (text.length + 1)) + 1));
+      .map(
+        ([text, at, sign]) => text.slice(0, at % (text.length + 1)) + sign + text.slice((at % (text.length + 1)) + 1),
+      );
     fc.assert(
       fc.property(fc.oneof(fc.json(), nearly, fc.string()), (text) => {
         const { value, problems } = read(text);
