@@ -21,7 +21,7 @@ describe('guidance by topic', () => {
     const [group] = byTopic(
       guidance([
         ['do', 'one', ['b', 'a']],
-        ['do', 'two', ['a', 'c']],
+        ['do', 'two', ['c', 'a']],
       ]),
       sources,
     );

@@ -33,7 +33,9 @@ export function byTopic({ statements }: Guidance, sources: Key['sources']): Topi
         topic,
         statements: said.map((statement) => ({
           statement,
-          numbers: statement.source.flatMap((id) => (ids.includes(id) ? [ids.indexOf(id) + 1] : [])),
+          numbers: statement.source
+            .flatMap((id) => (ids.includes(id) ? [ids.indexOf(id) + 1] : []))
+            .sort((a, b) => a - b),
         })),
         sources: ids.map((id) => sources.get(id) as Source),
       },

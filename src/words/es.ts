@@ -147,7 +147,7 @@ export const es: Words = {
     open: 'Es pronto para decirlo',
     outside: 'Probablemente no es una planta de esta clave',
     couldBe: (names) => `Puede ser ${names}.`,
-    sure: (odds, n) => `Acierta ${odds}, según ${n === 1 ? 'su única respuesta' : `sus ${n} respuestas`}.`,
+    sure: (odds, n) => `Sería esta planta ${odds}, según ${n === 1 ? 'su única respuesta' : `sus ${n} respuestas`}.`,
     stillNative: (odds) => `Todavía puede ser una planta nativa: ${odds}.`,
     stillConcern: (odds) => `Todavía puede ser una planta invasora: ${odds}.`,
     stop: 'Alto',

@@ -21,10 +21,15 @@ export function taxonOf(prepared: PreparedKey, id: string): Taxon {
   return taxon;
 }
 
+/** A scientific name: italic but for the words of rank, as botanists print it (common practice, no source). */
+export function latin({ name }: Taxon): TemplateResult {
+  const parts = name.split(/(?<=\s)(subsp\.|var\.|f\.|×)(?=\s)/);
+  return html`<i class="latin" lang="la">${parts.map((part, i) => (i % 2 === 0 ? part : html`<span class="rank">${part}</span>`))}</i>`;
+}
+
 /** Common name, Latin name and status. */
 export function plant(key: Key, taxon: Taxon, words: Words, language: string): TemplateResult {
   const { text, lang } = plantName(key, taxon, language);
-  const latin = html`<i class="latin" lang="la">${taxon.name}</i>`;
-  const common = lang === 'la' ? latin : html`<b class="common" lang=${lang}>${text}</b> ${latin}`;
+  const common = lang === 'la' ? latin(taxon) : html`<b class="common" lang=${lang}>${text}</b> ${latin(taxon)}`;
   return html`<span class="plant">${common} ${statusOf(taxon.status, words)}</span>`;
 }

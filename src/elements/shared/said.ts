@@ -1,5 +1,5 @@
 // What a person answered, in words.
-import { type Character, formatMeasure, type KeyAnswer } from '../../key/index.ts';
+import { type Character, formatMeasure, type KeyAnswer, systemOf } from '../../key/index.ts';
 import type { Words } from '../../words/index.ts';
 
 /** How the words of an answer are made: the interface's words, the key's sentences, and the units asked for. */
@@ -10,13 +10,21 @@ export interface Saying {
   readonly say: (sentence: string) => string;
 }
 
-/** The states ticked, or the number typed; empty for what was skipped. */
+/** The states ticked, or the number as it was typed; empty for what was skipped. */
 export function said(character: Character, answer: KeyAnswer, { words, language, units, say }: Saying): string {
   if ('skipped' in answer) return '';
-  if ('value' in answer) return formatMeasure(answer.value, answer.unit, { system: units, locale: language });
+  if ('value' in answer)
+    return formatMeasure(answer.value, answer.unit, { system: systemOf(answer.unit) ?? units, locale: language });
   const labels = answer.states.flatMap((id) => {
     const state = character.states.find((one) => one.id === id);
     return state ? [say(state.label)] : [];
   });
-  return words.common.or(labels);
+  // A single word may be a name, as July is, and stays as it is.
+  return words.common.or(labels.map((label, i) => (i > 0 && label.includes(' ') ? asClause(label, language) : label)));
+}
+
+/** A sentence's beginning as a piece of a line: its first letter small, unless it is more than a first letter ("V-shaped"). */
+export function asClause(text: string, language: string): string {
+  const [first = '', second = ''] = text;
+  return /[\p{Ll}\s]/u.test(second) ? first.toLocaleLowerCase(language) + text.slice(first.length) : text;
 }

@@ -16,6 +16,7 @@ export function statusOf(status: Standing, words: Words): TemplateResult {
 }
 
 export const statusStyles = css`
+  .rank { font-style: normal; }
   .status { white-space: nowrap; font-weight: 600; color: var(--reed); }
   .status svg { inline-size: 1.25em; block-size: 1.25em; vertical-align: -0.28em; margin-inline-end: 0.3em; fill: none; stroke: currentColor; stroke-width: 1.8; stroke-linecap: round; stroke-linejoin: round; }
   .status.introduced { color: var(--mud); }

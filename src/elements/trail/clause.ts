@@ -1,5 +1,6 @@
 // The answers as one line of words.
 import type { Character } from '../../key/index.ts';
+import { asClause } from '../shared/said.ts';
 
 /** Fewer words than this leave open what was looked at: "No", "Smooth". */
 const SPEAKS_FOR_ITSELF = 3;
@@ -8,10 +9,4 @@ const SPEAKS_FOR_ITSELF = 3;
 export function clauseOf(character: Character, label: string, answer: string, language: string): string {
   const alone = character.kind !== 'measure' && answer.split(/\s+/).length >= SPEAKS_FOR_ITSELF;
   return alone ? answer : `${asClause(label, language)}: ${answer}`;
-}
-
-/** A sentence's beginning as a piece of a line: its first letter small, unless it is more than a first letter ("V-shaped"). */
-export function asClause(text: string, language: string): string {
-  const [first = '', second = ''] = text;
-  return /[\p{Ll}\s]/u.test(second) ? first.toLocaleLowerCase(language) + text.slice(first.length) : text;
 }

@@ -2,9 +2,9 @@ import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
 import type { Character, KeyAnswer } from '../../key/index.ts';
 import { LeadwortPart } from '../shared/part.ts';
-import { said } from '../shared/said.ts';
+import { asClause, said } from '../shared/said.ts';
 import { shared } from '../shared/styles.ts';
-import { asClause, clauseOf } from './clause.ts';
+import { clauseOf } from './clause.ts';
 import { trailStyles } from './trail.styles.ts';
 
 /** Answers that the line of words holds before it says how many more there are. */

@@ -3,7 +3,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { VerdictKind } from '../../key/index.ts';
 import { isOpen, type LookalikeOf, lookalikesOf, type Snapshot } from '../../session/index.ts';
 import { LeadwortPart } from '../shared/part.ts';
-import { plantName, taxonOf } from '../shared/plant.ts';
+import { latin, plantName, taxonOf } from '../shared/plant.ts';
 import { answerLine, reasons, reasonsStyles, standingOf } from '../shared/reasons.ts';
 import { said } from '../shared/said.ts';
 import { statusOf, statusStyles } from '../shared/status.ts';
@@ -63,7 +63,7 @@ export class LeadwortVerdict extends LeadwortPart {
     const taxon = taxonOf(prepared, lead);
     const standing = standingOf(snapshot, lead);
     return html`
-      <p class="names"><i class="latin" lang="la">${taxon.name}</i> ${statusOf(taxon.status, words)}</p>
+      <p class="names">${latin(taxon)} ${statusOf(taxon.status, words)}</p>
       <p class="sure">${words.verdict.sure(words.common.odds(standing.probability), snapshot.answered)}</p>
       ${this.renderStill(snapshot, taxon.status === 'invasive')} ${this.renderStop(snapshot)} ${this.renderDoubts(snapshot)}
       ${identification.verdict.kind === 'settled' ? nothing : this.renderRecheck(snapshot)} ${this.renderAlike(snapshot, lead)}
