@@ -3,4 +3,4 @@ export { type Check, isOpen, type LookalikeOf, lookalikesOf } from './lookalikes
 export { stateOrder } from './order.ts';
 export { effects, type RequestName, type Requests } from './requests.ts';
 export type { Question, QuestionReason, SessionState, Snapshot } from './state.ts';
-export { SessionError, type SessionStart, SessionStore } from './store.ts';
+export { observersOf, SessionError, type SessionStart, SessionStore } from './store.ts';

@@ -1,5 +1,5 @@
 // One store for one person's run: requests in, frozen snapshots out. It knows no screen and no clock.
-import { identify, type KeyAnswer, type Month, type PreparedKey, readInquiry } from '../key/index.ts';
+import { identify, type Key, type KeyAnswer, type Month, type PreparedKey, readInquiry } from '../key/index.ts';
 import { stateOrder } from './order.ts';
 import { effects, type RequestName, type Requests } from './requests.ts';
 import type { Question, SessionState, Snapshot } from './state.ts';
@@ -15,6 +15,11 @@ export interface SessionStart {
   readonly trail?: readonly KeyAnswer[];
 }
 
+/** Kinds of observer, those who misread most often first: whoever says nothing is taken for the first. */
+export function observersOf(key: Key): string[] {
+  return [...key.observers].sort(([, a], [, b]) => b - a).map(([id]) => id);
+}
+
 /** A taxon still fits while it is at least this share as likely as the likeliest (ours). */
 const STILL_FITS = 0.02;
 /** A question expected to tell less than this many bits is not worth a person's time (ours). */
@@ -28,7 +33,7 @@ export class SessionStore {
 
   /** @throws AnswersError when the given trail does not belong to the key. */
   constructor(prepared: PreparedKey, start: SessionStart) {
-    const observer = start.observer ?? (prepared.key.observers.keys().next().value as string);
+    const observer = start.observer ?? (observersOf(prepared.key)[0] as string);
     const checked = readInquiry(prepared, { month: start.month, observer, answers: start.trail ?? [] });
     this.#prepared = prepared;
     this.#state = { month: checked.month, observer: checked.observer, trail: checked.answers, onward: false };
@@ -71,9 +76,7 @@ function draw(prepared: PreparedKey, state: SessionState): Snapshot {
     fitting: identification.standing.filter((s) => s.probability >= within).length,
     natives: identification.standing.reduce((sum, s) => sum + (native.has(s.taxon) ? s.probability : 0), 0),
     answered: state.trail.filter((step) => !('skipped' in step)).length,
-    ...(question
-      ? { question: { ...question, order: stateOrder(prepared, identification, question.character) } }
-      : {}),
+    ...(question ? { question: { ...question, order: stateOrder(prepared, identification, question.character) } } : {}),
   });
 }
 

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Settings } from '../../contexts/index.ts';
 import type { Month } from '../../key/index.ts';
-import type { RequestName, Requests, Snapshot } from '../../session/index.ts';
+import { observersOf, type RequestName, type Requests, type Snapshot } from '../../session/index.ts';
 
 /** The element whose language and units are set. */
 interface Holder {
@@ -34,7 +34,7 @@ export function renderSettings(holder: Holder, snapshot: Snapshot, settings: Set
       <label class="field">
         <span>${words.key.observer}</span>
         <select @change=${(event: Event) => send('observer', { observer: chosenIn(event) })}>
-          ${[...prepared.key.observers.keys()].map(
+          ${observersOf(prepared.key).map(
             (id) => html`<option value=${id} ?selected=${id === observer}>${nameOf(id)}</option>`,
           )}
         </select>

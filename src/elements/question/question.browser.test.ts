@@ -214,10 +214,10 @@ describe('a size', () => {
     await us.ask('height');
     expect(us.cards().map((card) => card.querySelector('.size')?.textContent)).toEqual([
       'under 6 in',
-      '6 in to 20 in',
+      '6 to 20 in',
       '20 in to 3 ft',
-      '3 ft to 6 ft',
-      '6 ft to 12 ft',
+      '3 to 6 ft',
+      '6 to 12 ft',
       'over 12 ft',
     ]);
     const metric = await asked(answered({}), { ...english, units: 'metric' });

@@ -231,14 +231,16 @@ test('a verdict that an answer changed is told to the page', async () => {
   const listen = (event: CustomEvent<LeadwortEvents['leadwort-verdict']>) =>
     void told.push(`${event.detail.kind} ${event.detail.taxa[0]}`);
   document.body.addEventListener('leadwort-verdict', listen);
-  for (let answers = 0; answers < 4; answers++) {
-    at.question.shadowRoot?.querySelector<HTMLElement>('.card')?.click();
+  // As giant reed looks in the small key.
+  for (const seen of ['damp bank', 'tall cane', 'More than twice', 'brown wedge', 'More than a finger']) {
+    const cards = [...(at.question.shadowRoot?.querySelectorAll<HTMLElement>('.card') ?? [])];
+    cards.find((card) => card.textContent?.includes(seen))?.click();
     await at.question.updateComplete;
     at.question.shadowRoot?.querySelector<HTMLElement>('.bar .solid')?.click();
     await at.question.updateComplete;
   }
   document.body.removeEventListener('leadwort-verdict', listen);
-  expect(told.length).toBeGreaterThan(0);
+  expect(told.at(-1)).toMatch(/^(leaning|settled) arundo-donax$/);
   expect(told.filter((one, i) => one === told[i - 1])).toEqual([]);
 });
 

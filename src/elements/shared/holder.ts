@@ -14,7 +14,7 @@ export abstract class LeadwortHolder extends LitElement implements ProviderOptio
   @property() units = '';
   /** Month in which the plant is looked at, 1 to 12; today's when left out. */
   @property({ type: Number }) month: number | undefined;
-  /** Id of a kind of observer of the key; its first when left out. */
+  /** Id of a kind of observer of the key; the one that misreads most when left out. */
   @property() observer = '';
   /** Level of the parts' headings, 1 to 6. */
   @property({ type: Number, attribute: 'heading-level' }) headingLevel = 2;

@@ -66,9 +66,12 @@ const INTL: Readonly<Record<Length, string>> = {
 };
 const SIXTEENTHS = ' 1/16 ⅛ 3/16 ¼ 5/16 ⅜ 7/16 ½ 9/16 ⅝ 11/16 ¾ 13/16 ⅞ 15/16'.split(' ');
 
-/** "50 cm", "3 ft", "¾ in": inches in the fractions of a tape. */
-export function lengthWords({ value, unit }: Shown, language: string): string {
-  const format = new Intl.NumberFormat(language, { style: 'unit', unit: INTL[unit], maximumFractionDigits: 2 });
+/** "50 cm", "3 ft", "¾ in": inches in the fractions of a tape; `bare` leaves the unit to what follows. */
+export function lengthWords({ value, unit }: Shown, language: string, bare = false): string {
+  const format = new Intl.NumberFormat(language, {
+    ...(bare ? {} : { style: 'unit', unit: INTL[unit] }),
+    maximumFractionDigits: 2,
+  });
   const sixteenths = value * 16;
   if (UNIT_SYSTEM[unit] === 'metric' || Number.isInteger(value) || !Number.isInteger(sixteenths))
     return format.format(value);
@@ -91,9 +94,13 @@ export function classWords(
 ): string {
   const { unit } = character;
   if (unit === undefined) return '';
-  const say = (value: number) =>
-    unit === 'count' ? new Intl.NumberFormat(language).format(value) : lengthWords(show(value, unit, system), language);
-  const from = state.from ?? 0;
+  const shown = (value: number) => (unit === 'count' ? { value, unit } : show(value, unit, system));
+  const from = shown(state.from ?? 0);
+  const to = shown(state.to ?? 0);
+  const say = (size: typeof from, bare = false) =>
+    size.unit === 'count'
+      ? new Intl.NumberFormat(language).format(size.value)
+      : lengthWords({ value: size.value, unit: size.unit }, language, bare);
   if (state.to === undefined) return words.over(say(from));
-  return from === 0 ? words.under(say(state.to)) : words.between(say(from), say(state.to));
+  return from.value === 0 ? words.under(say(to)) : words.between(say(from, from.unit === to.unit), say(to));
 }
