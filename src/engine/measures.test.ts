@@ -46,6 +46,13 @@ describe('classes of size', () => {
     expect(within).toBeLessThan(0.9);
     expect(within).toBeGreaterThan(0.88);
   });
+
+  test('allow for an eye that is 15 % out, two times in three', () => {
+    const height = character('height', [], { bounds: [100 / 1.16183424, 100 * 1.16183424] });
+    const shares = classMass(height, { kind: 'range', low: 100, high: 100 });
+    // One standard deviation to either side: 68.27 % of a normal distribution (from memory, any table); exp(0.15) = 1.1618.
+    expect(shares[1]).toBeCloseTo(0.6827, 4);
+  });
 });
 
 describe('a typed size', () => {

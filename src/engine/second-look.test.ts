@@ -145,6 +145,22 @@ describe('the answer most worth a second look', () => {
     );
   });
 
+  test('is less likely misread where the plant may only resemble one of the key', () => {
+    const kin = { share: 1, differs: 0.3 };
+    const one = matrixOf([native('a')], [yesNo('leaf', [0])], {
+      outsidePrior: 0.5,
+      kin,
+      rates: [{ times: 2, prior: 1 }],
+    });
+    const [look] = secondLooks(posterior(one, [say(0, 1)]));
+    // In the key, half the weight: it shows 0, and 1 is said by a slip, at twice the usual 0.1. Kin, the other half, show 0
+    // too but with 0.3 anything, here 0 or 1 alike, and are read at the usual rate.
+    const inKey = 0.5 * 0.2;
+    const kinSlips = 0.5 * 0.1 * (0.7 + 0.3 * 0.5);
+    const kinDiffers = 0.5 * 0.9 * 0.3 * 0.5;
+    expect(look?.chance).toBeCloseTo((inKey + kinSlips) / (inKey + kinSlips + kinDiffers), 12);
+  });
+
   test('is a chance between 0 and 1, highest first, whatever was said of whatever key', () => {
     fc.assert(
       fc.property(answered(), (given) => {
