@@ -24,7 +24,7 @@ export const questionStyles = css`
   .caution { border-inline-start: 0.35em solid var(--rust); background: var(--silt); border-radius: var(--radius); padding: 0.75em 1em; }
   .caution b { color: var(--rust); }
 
-  .cards { display: grid; grid-template-columns: 1fr; gap: 0.6em; }
+  .cards { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.6em; }
   @container (min-width: 24em) { .cards { grid-template-columns: 1fr 1fr; } }
   @container (min-width: 48em) { .cards { grid-template-columns: repeat(auto-fill, minmax(14em, 1fr)); } }
   .card { display: flex; gap: 0.8em; align-items: center; min-block-size: 3.5em; padding: 0.7em 0.85em; border: 0.15em solid transparent; border-radius: var(--radius); background: var(--silt); cursor: pointer; touch-action: manipulation; }
@@ -32,7 +32,7 @@ export const questionStyles = css`
   .card:has(:checked) { border-color: var(--reed); background: var(--paper); }
   .card:has(:focus-visible) { outline: 0.2em solid var(--reed); outline-offset: 0.15em; }
   .card input { flex: none; inline-size: 1.35em; block-size: 1.35em; margin: 0; accent-color: var(--reed); scroll-margin-block: 3em 10em; outline: none; }
-  .text { display: grid; gap: 0.1em; min-inline-size: 0; overflow-wrap: break-word; }
+  .text { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.1em; min-inline-size: 0; overflow-wrap: anywhere; }
   .title { font-weight: 700; line-height: 1.3; }
   .detail { font-size: 0.94em; line-height: 1.35; color: var(--mud); }
   .size { font-variant-numeric: lining-nums; }
