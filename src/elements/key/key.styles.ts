@@ -8,7 +8,7 @@ export const keyStyles = css`
 
   .page { display: grid; grid-template-columns: minmax(0, 1fr); }
   .page > * { min-inline-size: 0; }
-  leadwort-standing, .verdict { margin-block-start: 1em; }
+  leadwort-standing, .verdict, .guidance { margin-block-start: 1.25em; }
   .foot { margin-block-start: 1.5em; border-block-start: 0.1em solid var(--line); padding-block-start: 0.5em; }
 
   @container (min-width: 60em) {

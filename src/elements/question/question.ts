@@ -67,6 +67,12 @@ export class LeadwortQuestion extends LeadwortPart {
   }
   #shown: Question | undefined;
 
+  /** A verdict stands and nobody asked to go on. */
+  get #settled(): boolean {
+    const { question, identification, onward } = this.snapshot ?? {};
+    return question === undefined && identification?.verdict.kind === 'settled' && !onward;
+  }
+
   #character(id: string): Character | undefined {
     const { prepared } = this.snapshot ?? {};
     return prepared?.key.characters[prepared.characterIndex.get(id) ?? -1];
@@ -114,10 +120,13 @@ export class LeadwortQuestion extends LeadwortPart {
     const { question } = snapshot;
     const character = question && this.#character(question.character);
     const asked = question && character ? this.#renderQuestion(question, character) : this.#renderEnd();
-    const others = renderFeatures(snapshot, settings, {
-      say: (sentence) => this.say(sentence),
-      ask: (id) => this.request('ask', { character: id }),
-    });
+    // After a verdict nothing more is put before a person than the offer to go on.
+    const others = this.#settled
+      ? nothing
+      : renderFeatures(snapshot, settings, {
+          say: (sentence) => this.say(sentence),
+          ask: (id) => this.request('ask', { character: id }),
+        });
     // A new question is a new piece of the page: nothing that was opened for the last one stays open.
     return html`${keyed(`${question?.reason} ${question?.character}`, html`<div class="question">${asked}</div>`)}${others}`;
   }
@@ -131,8 +140,7 @@ export class LeadwortQuestion extends LeadwortPart {
 
   #renderEnd(): TemplateResult {
     const words = this.settings?.words.question as QuestionWords;
-    const settled = this.snapshot?.identification.verdict.kind === 'settled' && !this.snapshot.onward;
-    if (!settled) return this.#renderHeading(words.exhausted);
+    if (!this.#settled) return this.#renderHeading(words.exhausted);
     return html`
       ${this.#renderHeading(words.settled)}
       <button class="outline onward" type="button" @click=${() => this.#go('onward')}>${words.onward}</button>

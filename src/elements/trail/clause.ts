@@ -10,3 +10,8 @@ export function clauseOf(character: Character, label: string, answer: string, la
   const alone = character.kind !== 'measure' && answer.split(/\s+/).length >= SPEAKS_FOR_ITSELF;
   return alone ? answer : `${asClause(label, language)}: ${answer}`;
 }
+
+/** Clauses in a row, set apart by semicolons when one of them has a comma of its own. */
+export function joined(clauses: readonly string[]): string {
+  return clauses.join(clauses.some((clause) => clause.includes(',')) ? '; ' : ', ');
+}

@@ -9,7 +9,7 @@ import { answered } from '../../../tests/support/streambank.ts';
 import type { SessionStore } from '../../session/index.ts';
 import { es } from '../../words/es.ts';
 import { asClause } from '../shared/said.ts';
-import { clauseOf } from './clause.ts';
+import { clauseOf, joined } from './clause.ts';
 import './define.ts';
 
 async function drawn(store: SessionStore, settings = english) {
@@ -45,6 +45,11 @@ describe('the line of words', () => {
     expect(clauseOf(branching, 'Kind of plant', 'a tall cane or reed', 'en')).toBe('a tall cane or reed');
     expect(asClause('A tall cane', 'en')).toBe('a tall cane');
     expect(asClause('V-shaped', 'en')).toBe('V-shaped');
+  });
+
+  test('sets answers apart by semicolons where one of them has a comma', () => {
+    expect(joined(['on the damp bank', 'yes, a wedge'])).toBe('on the damp bank; yes, a wedge');
+    expect(joined(['on the damp bank', 'a grass'])).toBe('on the damp bank, a grass');
   });
 
   test('is cut after a few', async () => {

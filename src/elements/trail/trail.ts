@@ -4,7 +4,7 @@ import type { Character, KeyAnswer } from '../../key/index.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { asClause, said } from '../shared/said.ts';
 import { shared } from '../shared/styles.ts';
-import { clauseOf } from './clause.ts';
+import { clauseOf, joined } from './clause.ts';
 import { trailStyles } from './trail.styles.ts';
 
 /** Answers that the line of words holds before it says how many more there are. */
@@ -66,7 +66,7 @@ export class LeadwortTrail extends LeadwortPart {
       .filter(({ text }) => text !== '')
       .map(({ character, text }) => clauseOf(character, this.say(character.label), text, language));
     const rest = told.length - IN_LINE;
-    const line = told.length === 0 ? words.trail.skipped : told.slice(0, IN_LINE).join(', ');
+    const line = told.length === 0 ? words.trail.skipped : joined(told.slice(0, IN_LINE));
     return html`<details>
       <summary part="line">
         <span class="unseen">${words.trail.heading}: </span>
