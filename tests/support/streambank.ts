@@ -32,6 +32,15 @@ export function streambank(): PreparedKey {
   return prepared;
 }
 
+/** The name of a plant that is shown in a language. */
+export function commonName(taxon: string, language = 'en'): string {
+  const name = streambank()
+    .key.taxa.find((one) => one.id === taxon)
+    ?.common.get(language)?.[0];
+  if (name === undefined) throw new Error(`no ${language} name of ${taxon}`);
+  return name;
+}
+
 /** A session in which characters were answered with these states, surely. */
 export function answered(
   answers: Readonly<Record<string, string | readonly string[]>>,

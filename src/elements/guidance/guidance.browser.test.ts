@@ -3,7 +3,14 @@ import { describe, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import { english, expectRoom, expectSound, held, spanish } from '../../../tests/support/held.ts';
 import { withMedia } from '../../../tests/support/media.ts';
-import { answered, answeredUntil, answersOf, streambank, verdictIs } from '../../../tests/support/streambank.ts';
+import {
+  answered,
+  answeredUntil,
+  answersOf,
+  commonName,
+  streambank,
+  verdictIs,
+} from '../../../tests/support/streambank.ts';
 import { type Guidance, type Key, prepareKey } from '../../key/index.ts';
 import { SessionStore } from '../../session/index.ts';
 import './define.ts';
@@ -162,7 +169,7 @@ test('in Spanish, from right to left and in a narrow column it holds together', 
     { ...(await spanish()), headingLevel: 5 },
     html`<div dir="rtl" class="narrow"><test-holder></test-holder></div>`,
   );
-  expect(part.find('[role=heading]').textContent).toBe('Qué hacer con taro');
+  expect(part.find('[role=heading]').textContent).toBe(`Qué hacer con ${commonName('colocasia-esculenta', 'es')}`);
   expect(part.all('[role=heading]').map((one) => one.getAttribute('aria-level'))).toEqual(['5', '6', '6', '6']);
   await expectSound(part);
 });

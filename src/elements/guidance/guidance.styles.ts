@@ -1,7 +1,7 @@
 import { css } from 'lit';
 
 export const styles = css`
-  .guidance { display: grid; gap: 1em; padding: 0.5em 1em; }
+  .guidance { display: grid; gap: 1em; padding: 1.5em 1em 0.5em; }
   .heading { font-size: 1.4em; }
   .only-if { font-weight: 600; border-inline-start: 0.4em solid var(--line); padding-inline-start: 0.8em; }
   .sub { font-size: 1.15em; display: flex; align-items: center; gap: 0.45em; margin-block-end: 0.4em; }

@@ -2,7 +2,9 @@ import { html } from 'lit';
 import { expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import { expectRoom, expectSound, type Held, held, spanish } from '../../../tests/support/held.ts';
-import { answered, answersOf, streambank } from '../../../tests/support/streambank.ts';
+import { answered, answersOf, commonName, streambank } from '../../../tests/support/streambank.ts';
+import { prepareKey } from '../../key/index.ts';
+import { SessionStore } from '../../session/index.ts';
 import './define.ts';
 
 const names = html`<leadwort-names></leadwort-names>`;
@@ -30,7 +32,7 @@ test('what is found is an ordinary list, and its length is said', async () => {
   const first = part.find('.plants > li');
   expect(first.querySelector('.latin')?.textContent).toBe('Arundo donax');
   expect(first.querySelector('.status')?.textContent).toBe('invasive');
-  expect(first.querySelector('[lang=es]')?.textContent).toBe('carrizo gigante');
+  expect(first.querySelector('[lang=es]')?.textContent).toBe(commonName('arundo-donax', 'es'));
   expect(first.textContent).toContain('Easily taken for');
   expectRoom(part);
   await expectSound(part);
@@ -101,6 +103,17 @@ test('a name that nobody has says so and sends back to what can be seen', async 
   await type(part, '');
   expect(part.find('[role=status]').textContent).toBe('');
   await expectSound(part);
+});
+
+test('another key is looked through as soon as it is there', async () => {
+  const part = await held(names, answered({}));
+  await type(part, 'giant reed');
+  const { key } = streambank();
+  const taxa = key.taxa.filter((taxon) => taxon.id !== 'arundo-donax');
+  const lookalikes = key.lookalikes.filter((pair) => !pair.taxa.includes('arundo-donax'));
+  part.holder.session.setValue(new SessionStore(prepareKey({ ...key, taxa, lookalikes }), { month: 9 }));
+  await part.part.updateComplete;
+  expect(part.all('.plants .latin').map((one) => one.textContent)).not.toContain('Arundo donax');
 });
 
 test('in Spanish, from right to left and in a narrow column it holds together', async () => {

@@ -1,6 +1,6 @@
-import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { query, state } from 'lit/decorators.js';
-import type { SharedName, Standing, Taxon } from '../../key/index.ts';
+import type { Key, SharedName, Standing, Taxon } from '../../key/index.ts';
 import { isOpen, type LookalikeOf, lookalikesOf, type Snapshot } from '../../session/index.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { plant, plantName } from '../shared/plant.ts';
@@ -26,21 +26,24 @@ export class LeadwortNames extends LeadwortPart {
   @state() private typed = '';
 
   #search: NameSearch | undefined;
+  /** The key that #search looks through. */
+  #key: Key | undefined;
 
-  protected override willUpdate(changed: PropertyValues): void {
-    const before = changed.get('snapshot') as Snapshot | undefined;
-    const prepared = this.snapshot?.prepared;
-    if (prepared !== undefined && (this.#search === undefined || before?.prepared !== prepared))
-      if (before !== undefined || this.#search === undefined) this.#search = new NameSearch(prepared.key);
+  protected override willUpdate(): void {
+    const key = this.snapshot?.prepared.key;
+    if (key === this.#key) return;
+    this.#key = key;
+    this.#search = key && new NameSearch(key);
   }
 
   /** Goes to what tells the plant from a look-alike, or else to what the key would ask next. */
   private check(snapshot: Snapshot, taxon: Taxon): void {
-    const { key, characterIndex } = snapshot.prepared;
     const checks = lookalikesOf(snapshot, taxon.id).flatMap((one) => one.checks.filter(isOpen));
-    const character = checks[0]?.feature.character.id ?? snapshot.identification.next[0]?.character;
-    const any = character ?? key.characters.find((one) => one.asked && characterIndex.has(one.id))?.id;
-    if (any !== undefined) this.request('ask', { character: any });
+    const character =
+      checks[0]?.feature.character.id ??
+      snapshot.identification.next[0]?.character ??
+      snapshot.prepared.key.characters.find((one) => one.asked)?.id;
+    if (character !== undefined) this.request('ask', { character });
   }
 
   private renderShared(snapshot: Snapshot, { name, taxa }: SharedName): TemplateResult {

@@ -51,7 +51,7 @@ export class LeadwortStanding extends LeadwortPart {
       : lines.slice(0, Math.min(AT_FIRST, snapshot.answered ? snapshot.fitting : AT_FIRST));
     const { outside } = snapshot.identification;
     return html`<div id="list" part="list" ?hidden=${!this.open}>
-      <ol>
+      <ol aria-label=${standing.heading}>
         ${repeat(
           shown,
           (line) => line.taxon,

@@ -3,7 +3,14 @@ import { describe, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import { expectRoom, expectSound, held, spanish } from '../../../tests/support/held.ts';
 import { withMedia } from '../../../tests/support/media.ts';
-import { answered, answeredUntil, answersOf, streambank, verdictIs } from '../../../tests/support/streambank.ts';
+import {
+  answered,
+  answeredUntil,
+  answersOf,
+  commonName,
+  streambank,
+  verdictIs,
+} from '../../../tests/support/streambank.ts';
 import type { Snapshot } from '../../session/index.ts';
 import { en } from '../../words/index.ts';
 import './define.ts';
@@ -33,6 +40,17 @@ describe('what is shown', () => {
     expect(part.text()).toMatch(/It could be giant reed, .+ or .+\./);
     expect(part.text()).not.toContain('most likely');
     await expectSound(part);
+  });
+
+  test('an open verdict says what to do when nothing more can be asked', async () => {
+    const store = answered(CANE);
+    expect((await held(verdict, store)).text()).toContain('A few more answers will help.');
+    while (store.snapshot.question) {
+      const { character } = store.snapshot.question;
+      store.request('answer', { answer: { character, skipped: true } });
+    }
+    expect(kindOf(store)).toBe('open');
+    expect((await held(verdict, store)).text()).toContain('Take photographs and ask a person who knows plants.');
   });
 
   test('a leaning verdict says so, how sure, what is in the way, and that a native may still hold', async () => {
@@ -175,7 +193,7 @@ test('headings follow the level that the page asks for', async () => {
 
 test('in Spanish and from right to left it holds together', async () => {
   const part = await held(verdict, leaning(), await spanish(), html`<div dir="rtl"><test-holder></test-holder></div>`);
-  expect(part.find('[role=heading]').textContent).toBe('Se inclina hacia carrizo gigante');
+  expect(part.find('[role=heading]').textContent).toBe(`Se inclina hacia ${commonName('arundo-donax', 'es')}`);
   expect(part.text()).toContain('Alto');
   await expectSound(part);
 });

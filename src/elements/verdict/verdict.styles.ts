@@ -19,12 +19,13 @@ export const styles = css`
   svg { fill: none; stroke: currentColor; stroke-width: 2.4; stroke-linecap: round; stroke-linejoin: round; flex: none; }
   .sub { font-size: 1.08em; margin-block: 0.4em -0.5em; }
   .again { display: grid; gap: 0.4em; justify-items: start; }
-  summary { display: flex; align-items: center; gap: 0.25em 0.75em; flex-wrap: wrap; padding-block: 0.5em; list-style: none; font-weight: 600; color: var(--reed); }
+  summary { display: flex; align-items: center; gap: 0.75em; padding-block: 0.5em; list-style: none; font-weight: 600; color: var(--reed); }
   summary::-webkit-details-marker { display: none; }
   summary::after { content: ''; inline-size: 0.5em; block-size: 0.5em; border: solid currentColor; border-width: 0 0.14em 0.14em 0; transform: rotate(45deg) translate(-0.1em, -0.1em); margin-inline-start: auto; margin-inline-end: 0.25em; flex: none; }
   details[open] > summary::after { transform: rotate(225deg) translate(-0.1em, -0.1em); }
   .alike > li + li, .why, .more { border-block-start: 1px solid color-mix(in srgb, var(--line) 45%, transparent); }
   .alike summary { color: var(--ink); }
+  .line { flex: 1; display: flex; flex-wrap: wrap; gap: 0.15em 0.75em; }
   .who { display: flex; flex-wrap: wrap; gap: 0 0.75em; flex: 1 1 12em; }
   .test { display: inline-flex; align-items: center; gap: 0.35em; font-weight: 400; color: var(--mud); }
   .test svg { inline-size: 1em; block-size: 1em; }

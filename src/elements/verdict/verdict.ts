@@ -180,8 +180,10 @@ export class LeadwortVerdict extends LeadwortPart {
         : verdict.untested;
     return html`<details ?open=${opened}>
       <summary>
-        <span class="who"><b lang=${name.lang}>${name.text}</b> ${statusOf(one.taxon.status, words)}</span>
-        <span class="test ${one.tested ? 'tested' : 'untested'}">${one.tested ? tick : ring}${test}</span>
+        <span class="line">
+          <span class="who"><b lang=${name.lang}>${name.text}</b> ${statusOf(one.taxon.status, words)}</span>
+          <span class="test ${one.tested ? 'tested' : 'untested'}">${one.tested ? tick : ring}${test}</span>
+        </span>
       </summary>
       <ul class="checks">
         ${one.checks.map((check) => html`<li><p>${this.say(check.words)}</p>${this.renderCheck(check)}</li>`)}
