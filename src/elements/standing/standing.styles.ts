@@ -19,6 +19,7 @@ export const styles = css`
   summary.plain { display: inline-flex; align-items: center; padding-inline: 0; list-style: none; }
   summary::-webkit-details-marker { display: none; }
   [part='list'] > button { margin-inline-start: 0.5em; }
+  details[open] { padding-block-end: 0.75em; }
   .name { text-wrap: pretty; }
   @media print {
     .head button, [part='list'] > button, details:not([open]) { display: none; }
