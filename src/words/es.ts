@@ -93,7 +93,7 @@ export const es: Words = {
     unitName: { mm: 'mm', cm: 'cm', m: 'm', in: 'pulgadas', ft: 'pies' },
     wrongLength: (unit) => `Escriba una medida en ${unit}, por ejemplo 3.5`,
     wrongCount: 'Escriba un número, por ejemplo 6',
-    cannotTell: 'No sé decir',
+    cannotTell: 'No lo sé',
     howSure: '¿Qué tan segura es su respuesta?',
     sureness: { sure: 'Segura', think: 'Creo que sí', guess: 'Adivino' },
     keep: 'Dejarla como estaba',

@@ -132,7 +132,7 @@ export class LeadwortKey extends LeadwortHolder {
         this.restarting = false;
       }}
     >
-      <span role="status">${this.restarting ? words.key.restartSure : words.key.restart}</span>
+      ${this.restarting ? words.key.restartSure : words.key.restart}
     </button>`;
     return html`<div class="foot" part="foot">
       <details class="names" @toggle=${(event: Event) => this.#lookUp(event)}>
@@ -144,6 +144,7 @@ export class LeadwortKey extends LeadwortHolder {
         if (state.phase === 'ready') state.store.request(name, detail);
       })}
       ${snapshot.trail.length > 0 ? restart : nothing}
+      <p class="unseen" role="status">${this.restarting ? words.key.restartSure : nothing}</p>
     </div>`;
   }
 }

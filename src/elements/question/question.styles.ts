@@ -4,6 +4,7 @@ export const questionStyles = css`
   :host { font-size: max(1em, 17px); }
   .question > * + * { margin-block-start: 1em; }
   [role='heading'] { font-size: 1.5em; outline-offset: 0.2em; letter-spacing: -0.01em; scroll-margin-block-start: 1em; }
+  .end [role='heading'] { font-size: 1.25em; }
   .step { display: block; font-size: 0.63em; font-weight: 600; letter-spacing: 0; color: var(--mud); margin-block-end: 0.35em; }
 
   @container (min-width: 40em) {
@@ -43,8 +44,9 @@ export const questionStyles = css`
   [aria-invalid='true'] { border-color: var(--rust) !important; box-shadow: inset 0 0 0 0.1em var(--rust); }
   .wrong { color: var(--rust); font-weight: 700; }
 
-  .bar { position: sticky; inset-block-end: 0; z-index: 1; display: grid; gap: 0.5em; padding-block: 0.6em max(0.75em, env(safe-area-inset-bottom)); background: var(--paper); }
-  .bar::before { content: ''; position: absolute; inset-inline: 0; inset-block-end: 100%; block-size: 1em; pointer-events: none; background: linear-gradient(to top, var(--paper), transparent); }
+  .bar { position: sticky; inset-block-end: 0; z-index: 1; display: grid; gap: 0.5em; padding-block: 0.6em max(0.75em, env(safe-area-inset-bottom)); background: var(--paper); box-shadow: 0 -0.5em 0.6em var(--paper); clip-path: inset(-1.2em 0 0); }
+  /* On a low screen, as a phone held sideways, it would cover what it asks about. */
+  @media (max-height: 30em) { .bar { position: static; } }
   .tally { color: var(--mud); }
   .tally:not(:empty) + b { margin-inline-start: 0.3em; }
   .question > .plain { margin-inline-start: -0.5em; }
@@ -60,7 +62,7 @@ export const questionStyles = css`
 
   .else { margin-block-start: 0.5em; }
   .else .group { padding-inline-start: 1.3em; }
-  .else ul { padding-inline-start: 1.3em; }
+  .else ul { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 15em), 1fr)); padding-inline-start: 0.8em; }
   .feature { display: grid; inline-size: 100%; align-content: center; text-align: start; padding: 0.5em; border: 0; border-radius: var(--radius); background: none; }
   .feature:hover { background: var(--silt); }
 

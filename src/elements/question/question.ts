@@ -128,7 +128,7 @@ export class LeadwortQuestion extends LeadwortPart {
           ask: (id) => this.request('ask', { character: id }),
         });
     // A new question is a new piece of the page: nothing that was opened for the last one stays open.
-    return html`${keyed(`${question?.reason} ${question?.character}`, html`<div class="question">${asked}</div>`)}${others}`;
+    return html`${keyed(`${question?.reason} ${question?.character}`, html`<div class=${question ? 'question' : 'question end'}>${asked}</div>`)}${others}`;
   }
 
   #renderHeading(text: string, step: string | typeof nothing = nothing): TemplateResult {

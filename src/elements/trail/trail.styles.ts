@@ -9,8 +9,9 @@ export const trailStyles = css`
   details[open] > summary::before { rotate: 45deg; }
   .line { text-wrap: pretty; }
   .line::first-letter { text-transform: uppercase; }
+  details[open] { margin-block-end: 1.25em; }
   ol { border-inline-start: 0.15em solid var(--line); margin-inline-start: 0.55em; padding-inline-start: 1em; padding-block: 0.25em; }
-  li { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; column-gap: 1em; padding-block: 0.35em; }
+  li { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; column-gap: 1em; padding-block: 0.2em; }
   .what { flex: 1 1 14em; }
   .label { font-weight: 700; }
   .buttons { display: flex; gap: 0.5em; margin-inline-start: -0.5em; }
