@@ -3,7 +3,8 @@ import { css } from 'lit';
 export const styles = css`
   section { padding: 1.25em 1em; border-radius: var(--radius); background: var(--silt); display: grid; gap: 0.9em; }
   section > div[role='status'], .names { min-inline-size: 0; }
-  section.none { display: none; }
+  /* Empty, but there: what is put into the live region later is said. */
+  section.none { display: block; padding: 0; background: none; border: 0; }
   .heading { font-size: 1.5em; font-weight: 700; line-height: 1.2; text-wrap: balance; }
   .settled .heading { font-size: 1.75em; }
   .open .heading, .outside .heading { font-size: 1.3em; }
@@ -34,12 +35,12 @@ export const styles = css`
   .checks button { padding-inline: 0; }
   .why > *:not(summary) { margin-inline-start: 0.25em; }
   @media print {
-    section { background: none; border: 1px solid var(--line); }
+    section:not(.none) { background: none; border: 1px solid var(--line); }
     button { display: none; }
     .stop { border: 1px solid; border-inline-start-width: 0.4em; break-inside: avoid; }
   }
   @media (forced-colors: active) {
-    section { border: 1px solid CanvasText; }
+    section:not(.none) { border: 1px solid CanvasText; }
     .stop { border: 1px solid CanvasText; border-inline-start-width: 0.4em; }
     .advice li::before, .doubts li::before { background: CanvasText; }
   }

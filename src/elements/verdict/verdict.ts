@@ -1,13 +1,12 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import { repeat } from 'lit/directives/repeat.js';
 import type { VerdictKind } from '../../key/index.ts';
-import { isOpen, type LookalikeOf, lookalikesOf, type Snapshot } from '../../session/index.ts';
+import type { Snapshot } from '../../session/index.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { latin, plantName, taxonOf } from '../shared/plant.ts';
 import { answerLine, reasons, reasonsStyles, standingOf } from '../shared/reasons.ts';
-import { said } from '../shared/said.ts';
 import { statusOf, statusStyles } from '../shared/status.ts';
 import { shared } from '../shared/styles.ts';
+import { renderLookalikes } from './lookalikes.ts';
 import { styles } from './verdict.styles.ts';
 
 /** Answers before an open or outside verdict is worth a person's attention; until then the standing says enough (ours). */
@@ -66,7 +65,15 @@ export class LeadwortVerdict extends LeadwortPart {
       <p class="names">${latin(taxon)} ${statusOf(taxon.status, words)}</p>
       <p class="sure">${words.verdict.sure(words.common.odds(standing.probability), snapshot.answered)}</p>
       ${this.renderStill(snapshot, taxon.status === 'invasive')} ${this.renderStop(snapshot)} ${this.renderDoubts(snapshot)}
-      ${identification.verdict.kind === 'settled' ? nothing : this.renderRecheck(snapshot)} ${this.renderAlike(snapshot, lead)}
+      ${identification.verdict.kind === 'settled' ? nothing : this.renderRecheck(snapshot)} ${renderLookalikes(
+        snapshot,
+        lead,
+        {
+          saying,
+          level: this.below,
+          ask: (character) => this.request('ask', { character }),
+        },
+      )}
       <details class="why">
         <summary>${words.verdict.why}</summary>
         ${reasons(snapshot, standing, saying)}
@@ -139,70 +146,6 @@ export class LeadwortVerdict extends LeadwortPart {
     </div>`;
   }
 
-  private renderAlike(snapshot: Snapshot, lead: string): TemplateResult | typeof nothing {
-    const { verdict } = this.saying.words;
-    const alike = lookalikesOf(snapshot, lead);
-    if (alike.length === 0) return nothing;
-    const untested = alike.filter((one) => !one.tested);
-    const tested = alike.filter((one) => one.tested);
-    const list = (some: readonly LookalikeOf[], opened: boolean) =>
-      html`<ul class="alike">${repeat(
-        some,
-        (one) => one.taxon.id,
-        (one, i) => html`<li>${this.renderLookalike(one, opened && i === 0)}</li>`,
-      )}</ul>`;
-    return html`<div role="heading" class="sub" aria-level=${this.below}>${verdict.alike(this.nameOf(snapshot, lead))}</div>
-      ${untested.length > 0 ? list(untested.slice(0, FEW), true) : nothing}
-      ${
-        untested.length > FEW
-          ? html`<details class="more">
-              <summary>${verdict.moreAlike(untested.length - FEW)}</summary>
-              ${list(untested.slice(FEW), false)}
-            </details>`
-          : nothing
-      }
-      ${
-        tested.length > 0
-          ? html`<details class="more"><summary>${verdict.toldFrom(tested.length)}</summary>${list(tested, false)}</details>`
-          : nothing
-      }`;
-  }
-
-  private renderLookalike(one: LookalikeOf, opened: boolean): TemplateResult {
-    const { verdict } = this.saying.words;
-    const { key } = (this.snapshot as Snapshot).prepared;
-    const { words, language } = this.saying;
-    const name = plantName(key, one.taxon, language);
-    const test = one.tested
-      ? verdict.tested
-      : one.told.length > 0
-        ? verdict.partly(one.told.length, one.needs)
-        : verdict.untested;
-    return html`<details ?open=${opened}>
-      <summary>
-        <span class="line">
-          <span class="who"><b lang=${name.lang}>${name.text}</b> ${statusOf(one.taxon.status, words)}</span>
-          <span class="test ${one.tested ? 'tested' : 'untested'}">${one.tested ? tick : ring}${test}</span>
-        </span>
-      </summary>
-      <ul class="checks">
-        ${one.checks.map((check) => html`<li><p>${this.say(check.words)}</p>${this.renderCheck(check)}</li>`)}
-      </ul>
-    </details>`;
-  }
-
-  private renderCheck({ feature, words }: LookalikeOf['checks'][number]): TemplateResult {
-    const { saying } = this;
-    const { verdict } = saying.words;
-    const { character, mark, answer } = feature;
-    if (mark === 'answered' && answer)
-      return html`<p class="quiet">${verdict.answered(said(character, answer, saying))}</p>`;
-    if (!isOpen({ feature, words })) return html`<p class="quiet">${mark === 'dig' ? verdict.dig : verdict.hidden}</p>`;
-    return html`<button class="plain" type="button" @click=${() => this.request('ask', { character: character.id })}>
-      ${verdict.look}<span class="unseen">: ${this.say(character.label)}</span>
-    </button>`;
-  }
-
   private get below(): number {
     return Math.min(6, (this.settings?.headingLevel ?? 2) + 1);
   }
@@ -210,7 +153,7 @@ export class LeadwortVerdict extends LeadwortPart {
   override render() {
     const { snapshot, shown: kind } = this;
     const level = this.settings?.headingLevel ?? 2;
-    return html`<section part="verdict" class=${kind ?? 'none'} aria-label=${this.saying.words.verdict.heading} ?hidden=${!kind}>
+    return html`<section part="verdict" class=${kind ?? 'none'} aria-label=${kind ? this.saying.words.verdict.heading : nothing}>
       <div role="status">${
         snapshot && kind
           ? html`<div role="heading" aria-level=${level} class="heading" part="heading">${this.heading(snapshot, kind)}</div>`
@@ -221,10 +164,5 @@ export class LeadwortVerdict extends LeadwortPart {
   }
 }
 
-/** How many look-alikes still to be checked are shown at once. */
-const FEW = 3;
-
 /** The eight-sided sign that says stop on every road. */
 const stopMark = svg`<svg viewBox="0 0 24 24" aria-hidden="true"><path d="M8 2h8l6 6v8l-6 6H8l-6-6V8ZM7.5 12h9" /></svg>`;
-const tick = svg`<svg viewBox="0 0 24 24" aria-hidden="true"><path d="m4 13 5 5L20 6" /></svg>`;
-const ring = svg`<svg viewBox="0 0 24 24" aria-hidden="true"><circle cx="12" cy="12" r="8" stroke-dasharray="5 3.4" /></svg>`;
