@@ -1,25 +1,26 @@
-// The parts that come after the first question is on the screen.
-// (The one place where shared leans on single elements: both elements that hold a key bring them.)
+// The parts that come after the first question is on the screen. The one place where shared leans on single elements:
+// both elements that hold a key bring them.
+
+/** Calls `load` until it has worked once, and then no more: without a connection it is tried again at the next call. */
+export function untilDone<T>(load: () => Promise<T>): () => Promise<T> {
+  let under: Promise<T> | undefined;
+  return () => {
+    under ??= load().catch((error: unknown) => {
+      under = undefined;
+      throw error;
+    });
+    return under;
+  };
+}
 
 const loaders = {
-  verdict: () => import('../verdict/define.ts'),
-  guidance: () => import('../guidance/define.ts'),
-  names: () => import('../names/define.ts'),
+  verdict: untilDone(() => import('../verdict/define.ts')),
+  guidance: untilDone(() => import('../guidance/define.ts')),
+  names: untilDone(() => import('../names/define.ts')),
 } satisfies Readonly<Record<string, () => Promise<unknown>>>;
 
 export type LatePart = keyof typeof loaders;
 export const LATE = Object.keys(loaders) as readonly LatePart[];
 
-const under: Map<LatePart, Promise<unknown>> = new Map();
-
-/** Loads a part and defines it, once; after a failure the next call tries again. */
-export async function bring(part: LatePart): Promise<void> {
-  const load = under.get(part) ?? loaders[part]();
-  under.set(part, load);
-  try {
-    await load;
-  } catch (error) {
-    under.delete(part);
-    throw error;
-  }
-}
+/** Loads a part and defines it. */
+export const bring = (part: LatePart): Promise<unknown> => loaders[part]();
