@@ -9,6 +9,9 @@ import { shared } from '../shared/styles.ts';
 import { keyStyles } from './key.styles.ts';
 import { renderSettings } from './settings.ts';
 
+/** What an answer may bring to the screen. */
+const AFTER_ANSWERS: readonly LatePart[] = ['verdict', 'guidance'];
+
 /**
  * The whole: question, answers so far, what it could be, the verdict and what to do, from one address.
  *
@@ -19,6 +22,10 @@ import { renderSettings } from './settings.ts';
  * @csspart status - What is said while the key loads, or why it did not.
  * @csspart trail - The answers so far.
  * @csspart question - The question.
+ * @csspart question-heading - Its words.
+ * @csspart question-caution - What is unsafe about looking.
+ * @csspart question-card - One answer.
+ * @csspart question-bar - The buttons that send the answer.
  * @csspart standing - What it could be.
  * @csspart verdict - What may be said.
  * @csspart guidance - What to do and not to do.
@@ -49,15 +56,15 @@ export class LeadwortKey extends LeadwortHolder {
   protected override updated(_changed: PropertyValues): void {
     if (this.provider.state.phase !== 'ready') return;
     // The first question is on the screen; what follows the answers comes while a person reads it.
-    this.#bring('verdict');
-    this.#bring('guidance');
+    this.#bring(AFTER_ANSWERS);
   }
 
-  #bring(part: LatePart): void {
-    bring(part).then(
-      () => this.#lacks(part, false),
-      () => this.#lacks(part, true),
-    );
+  #bring(parts: readonly LatePart[]): void {
+    for (const part of parts)
+      bring(part).then(
+        () => this.#lacks(part, false),
+        () => this.#lacks(part, true),
+      );
   }
 
   #lacks(part: LatePart, lacking: boolean): void {
@@ -82,7 +89,7 @@ export class LeadwortKey extends LeadwortHolder {
 
   #lookUp(event: Event): void {
     this.looksUp = (event.currentTarget as HTMLDetailsElement).open;
-    if (this.looksUp) this.#bring('names');
+    if (this.looksUp) this.#bring(['names']);
   }
 
   override render(): TemplateResult {
@@ -96,27 +103,29 @@ export class LeadwortKey extends LeadwortHolder {
     return html`
       <div class=${snapshot.question ? 'page asking' : 'page done'} lang=${words.language}>
         <leadwort-trail part="trail"></leadwort-trail>
-        <leadwort-question part="question"></leadwort-question>
+        <leadwort-question
+          part="question"
+          exportparts="heading:question-heading, caution:question-caution, card:question-card, bar:question-bar"
+        ></leadwort-question>
         <leadwort-standing part="standing"></leadwort-standing>
         <div class="verdict">
           <leadwort-verdict part="verdict"></leadwort-verdict>
-          ${this.#renderMissing('verdict', settings)}
+          ${this.#renderMissing(AFTER_ANSWERS, settings)}
         </div>
         <div class="guidance">
           <leadwort-guidance part="guidance"></leadwort-guidance>
-          ${this.#renderMissing('guidance', settings)}
         </div>
         ${this.#renderFoot(snapshot, settings)}
       </div>
     `;
   }
 
-  #renderMissing(part: LatePart, { words }: Settings): TemplateResult {
+  #renderMissing(parts: readonly LatePart[], { words }: Settings): TemplateResult {
     return html`<div role="status">
       ${
-        this.missing.has(part)
+        parts.some((part) => this.missing.has(part))
           ? html`<p>${words.key.missing}</p>
-            <button class="outline" type="button" @click=${() => this.#bring(part)}>${words.common.retry}</button>`
+            <button class="outline" type="button" @click=${() => this.#bring(parts)}>${words.common.retry}</button>`
           : nothing
       }
     </div>`;
@@ -137,7 +146,7 @@ export class LeadwortKey extends LeadwortHolder {
     return html`<div class="foot" part="foot">
       <details class="names" @toggle=${(event: Event) => this.#lookUp(event)}>
         <summary>${words.key.lookup}</summary>
-        ${this.looksUp ? html`<leadwort-names></leadwort-names>` : nothing} ${this.#renderMissing('names', settings)}
+        ${this.looksUp ? html`<leadwort-names></leadwort-names>` : nothing} ${this.#renderMissing(['names'], settings)}
       </details>
       ${renderSettings(this, snapshot, settings, (name, detail) => {
         const { state } = this.provider;
@@ -146,5 +155,11 @@ export class LeadwortKey extends LeadwortHolder {
       ${snapshot.trail.length > 0 ? restart : nothing}
       <p class="unseen" role="status">${this.restarting ? words.key.restartSure : nothing}</p>
     </div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'leadwort-key': LeadwortKey;
   }
 }

@@ -279,3 +279,9 @@ export class LeadwortQuestion extends LeadwortPart {
     </div>`;
   }
 }
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'leadwort-question': LeadwortQuestion;
+  }
+}

@@ -26,3 +26,9 @@ export class LeadwortSession extends LeadwortHolder {
     return html`${this.renderStatus()}<slot></slot>`;
   }
 }
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'leadwort-session': LeadwortSession;
+  }
+}

@@ -99,3 +99,9 @@ export class LeadwortTrail extends LeadwortPart {
     </li>`;
   }
 }
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'leadwort-trail': LeadwortTrail;
+  }
+}
