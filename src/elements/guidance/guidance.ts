@@ -15,6 +15,7 @@ import { styles } from './guidance.styles.ts';
  *
  * Empty under any other verdict: there is no advice for a plant that has no likely name.
  *
+ * @tag leadwort-guidance
  * @fires leadwort-guidance - A person opened a topic or its sources, the first time for a plant. Detail: `{ taxon }`.
  * @csspart guidance - The whole.
  * @csspart dont - What not to do.
@@ -142,3 +143,9 @@ const MARKS: Partial<Record<Topic, TemplateResult>> = {
   leave: mark('M12 3c4.5 3.5 4.5 8 0 11.5C7.5 11 7.5 6.5 12 3ZM12 9v12M4 21h16'),
 };
 const markOf = (topic: Topic): TemplateResult | typeof nothing => MARKS[topic] ?? nothing;
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'leadwort-guidance': LeadwortGuidance;
+  }
+}

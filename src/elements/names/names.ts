@@ -16,6 +16,7 @@ const STANDINGS: readonly Standing[] = ['native', 'introduced', 'invasive'];
  * Looks up a name: who bears it, whether that is a native, and what it is easily taken for. It leads to the plant's
  * features and never to advice, since a name alone settles nothing.
  *
+ * @tag leadwort-names
  * @csspart field - The search field.
  * @csspart results - The plants found.
  */
@@ -141,5 +142,11 @@ export class LeadwortNames extends LeadwortPart {
             </div>`
           : nothing
       }`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'leadwort-names': LeadwortNames;
   }
 }

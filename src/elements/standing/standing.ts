@@ -20,6 +20,7 @@ const OUTSIDE_SAID = 0.05;
 /**
  * How every plant stands after the answers: one sentence, which opens to the plants that still fit.
  *
+ * @tag leadwort-standing
  * @csspart sentence - The one sentence; said aloud when it changes.
  * @csspart list - The list of plants.
  */
@@ -114,5 +115,11 @@ export class LeadwortStanding extends LeadwortPart {
         }
       </div>
       ${snapshot ? this.renderList(snapshot) : nothing}`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'leadwort-standing': LeadwortStanding;
   }
 }

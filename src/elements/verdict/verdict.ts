@@ -22,6 +22,7 @@ const STILL_SAID = 0.01;
  * Empty until there is something to say: a settled or leaning verdict at once, an open or outside one from the third
  * answer on.
  *
+ * @tag leadwort-verdict
  * @csspart verdict - The whole.
  * @csspart heading - What may be said, in one sentence; said aloud when it changes.
  * @csspart stop - The key's cautions.
@@ -166,3 +167,9 @@ export class LeadwortVerdict extends LeadwortPart {
 
 /** The eight-sided sign that says stop on every road. */
 const stopMark = svg`<svg viewBox="0 0 24 24" aria-hidden="true"><path d="M8 2h8l6 6v8l-6 6H8l-6-6V8ZM7.5 12h9" /></svg>`;
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'leadwort-verdict': LeadwortVerdict;
+  }
+}
