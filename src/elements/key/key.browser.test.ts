@@ -5,7 +5,7 @@ import { page, userEvent } from 'vitest/browser';
 import { expectAccessible } from '../../../tests/support/a11y.ts';
 import { withMedia } from '../../../tests/support/media.ts';
 import { expectPolicyProof } from '../../../tests/support/policy.ts';
-import { addressOf, smallBundle } from '../../../tests/support/small-bundle.ts';
+import { addressOf, smallBundle, withCharacter } from '../../../tests/support/small-bundle.ts';
 import './define.ts';
 import type { LeadwortKey } from './key.ts';
 
@@ -20,11 +20,11 @@ const line = (key: LeadwortKey) => inside(key, 'trail', '.line')?.textContent?.r
 const press = (key: LeadwortKey, text: string) =>
   [...(key.shadowRoot?.querySelectorAll('button') ?? [])].find((one) => one.textContent?.includes(text))?.click();
 
-async function opened(width = 380) {
+async function opened(width = 380, bundle: unknown = smallBundle) {
   const frame = await fixture<HTMLElement>(html`<div></div>`);
   frame.style.inlineSize = `${width}px`;
   const key = document.createElement('leadwort-key') as LeadwortKey;
-  key.src = addressOf(smallBundle);
+  key.src = addressOf(bundle);
   key.month = 9;
   key.innerHTML = '<p>Call the office.</p>';
   frame.append(key);
@@ -96,6 +96,24 @@ describe('the page', () => {
     expect(wide.map((one) => one.textContent?.trim())).toEqual([]);
     expect(own(key, '.page').scrollWidth).toBeLessThanOrEqual(own(key, '.page').clientWidth + 1);
   });
+});
+
+test('no answer that has the focus lies behind the buttons', async () => {
+  await page.viewport(360, 640);
+  const more = Array.from({ length: 9 }, (_, i) => ({ id: `place-${i}`, label: `Another place, number ${i}` }));
+  const states = smallBundle.characters.characters.find((one) => one.id === 'habitat')?.states ?? [];
+  const key = await opened(360, withCharacter('habitat', { states: [...states, ...more] }));
+  const root = part(key, 'question').shadowRoot as ShadowRoot;
+  expect(root.querySelectorAll('.card')).toHaveLength(12);
+  root.querySelector<HTMLElement>('.card')?.click();
+  await expect.poll(() => root.querySelector('.bar .solid')).not.toBeNull();
+  for (const input of root.querySelectorAll<HTMLInputElement>('.card input')) {
+    input.focus();
+    const bar = root.querySelector('.bar') as HTMLElement;
+    expect(getComputedStyle(bar).position).toBe('sticky');
+    expect(input.getBoundingClientRect().bottom).toBeLessThanOrEqual(bar.getBoundingClientRect().top);
+    expect(input.getBoundingClientRect().top).toBeGreaterThanOrEqual(0);
+  }
 });
 
 describe('settings', () => {
