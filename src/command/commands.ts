@@ -3,5 +3,6 @@ import { bundle } from './bundle.ts';
 import { check } from './check.ts';
 import type { Command } from './command.ts';
 import { identify } from './identify.ts';
+import { trial } from './trial.ts';
 
-export const COMMANDS: readonly Command[] = [check, bundle, identify];
+export const COMMANDS: readonly Command[] = [check, bundle, identify, trial];

@@ -5,21 +5,18 @@ import {
   describeProblem,
   type Inquiry,
   identify as identifyPlant,
-  KeyContentError,
   LIMITS,
   type PreparedKey,
-  prepareKey,
   readInquiry,
-  readKey,
-  readVerifiedBundle,
 } from '../key/index.ts';
 import { readJson } from '../key/json.ts';
 import { Problems } from '../key/problem.ts';
 import type { Command, Given } from './command.ts';
 import { Refusal } from './errors.ts';
-import { isFolder, readFolder, readStream, readText } from './files.ts';
+import { readStream, readText } from './files.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
 import { painter } from './paint.ts';
+import { readPrepared } from './prepared.ts';
 import { identificationReport } from './print/identification.ts';
 
 /** Most bytes of an answers file: far more than an answer to every character of a large key. */
@@ -35,16 +32,6 @@ async function run({ operands: [shownKey = ''], text, on }: Given, io: Io): Prom
       : identificationReport(prepared.key, inquiry, found, painter(io.colour.stdout)),
   );
   return EXIT.done;
-}
-
-async function readPrepared(path: string, shown: string): Promise<PreparedKey> {
-  try {
-    if (await isFolder(path, shown)) return prepareKey(readKey((await readFolder(path, shown)).files));
-    return prepareKey(await readVerifiedBundle(await readText(path, shown)));
-  } catch (error) {
-    if (error instanceof KeyContentError) throw new Refusal(`${shown}: ${error.message}`);
-    throw error;
-  }
 }
 
 async function readAnswers(prepared: PreparedKey, name: string, io: Io): Promise<Inquiry> {

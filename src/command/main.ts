@@ -1,8 +1,10 @@
-// The process around a run: its streams, its exit code, and a reader who closes the pipe early.
+// The process around a run: its streams, its exit code, a reader who closes the pipe early, and its helpers.
+import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
 import { codeOf } from './files.ts';
 import { EXIT, type Io } from './io.ts';
 import { takesColour } from './paint.ts';
 import { run } from './run.ts';
+import { serve } from './trial/helper.ts';
 
 /** Writes to a stream until it breaks. A reader that has seen enough (`| head`) is no fault. */
 function writer(stream: NodeJS.WriteStream): (text: string) => void {
@@ -25,17 +27,30 @@ function today(): string {
   return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
 }
 
-const io: Io = {
-  cwd: process.cwd(),
-  today: today(),
-  // Opened only when it is read: an open one may keep the process waiting.
-  get stdin() {
-    return process.stdin;
-  },
-  stdout: writer(process.stdout),
-  stderr: writer(process.stderr),
-  colour: { stdout: takesColour(process.stdout), stderr: takesColour(process.stderr) },
+/** One line on a terminal, drawn over; an empty one wipes it. */
+const progress = (line: string): void => {
+  process.stderr.write(`\r\u001b[K${line}`);
 };
-const code = await run(process.argv.slice(2), io);
-// What could not be printed may have set it already.
-process.exitCode = code === EXIT.done ? (process.exitCode ?? code) : code;
+
+async function main(): Promise<void> {
+  const io: Io = {
+    cwd: process.cwd(),
+    today: today(),
+    // Opened only when it is read: an open one may keep the process waiting.
+    get stdin() {
+      return process.stdin;
+    },
+    stdout: writer(process.stdout),
+    stderr: writer(process.stderr),
+    colour: { stdout: takesColour(process.stdout), stderr: takesColour(process.stderr) },
+    ...(process.stderr.isTTY ? { progress } : {}),
+    // This very file: the command is one.
+    helper: (data) => new Worker(new URL(import.meta.url), { workerData: data }),
+  };
+  const code = await run(process.argv.slice(2), io);
+  // What could not be printed may have set it already.
+  process.exitCode = code === EXIT.done ? (process.exitCode ?? code) : code;
+}
+
+if (isMainThread) await main();
+else if (parentPort) serve(parentPort, workerData);

@@ -13,6 +13,9 @@ export interface Proposal {
   readonly worth: number;
 }
 
+/** A question expected to tell less than this many bits is not worth a person's time (ours). */
+export const WORTH_ASKING = 0.02;
+
 /** x log2 x, 0 at 0. */
 const xlogx = (x: number): number => (x > 0 ? x * Math.log2(x) : 0);
 

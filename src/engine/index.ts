@@ -1,6 +1,6 @@
 // The engine: pure computation on plain data, from a matrix and answers to standing, verdict, reasons and next question.
 export { focusOf } from './focus.ts';
-export { applyingShare, GainTable, nearestTimes, type Proposal, propose } from './gain.ts';
+export { applyingShare, GainTable, nearestTimes, type Proposal, propose, WORTH_ASKING } from './gain.ts';
 export { compileMatrix, type Matrix } from './matrix.ts';
 export { type SecondLook, secondLooks } from './second-look.ts';
 export {
@@ -16,7 +16,7 @@ export {
   type TraitSpec,
   USUAL_RATES,
 } from './spec.ts';
-export { meanTimes, type Posterior, posterior } from './standing.ts';
+export { extended, meanTimes, type Posterior, posterior, type ReadyAnswer, readyAnswer } from './standing.ts';
 export { type Rival, rivalsOf } from './telling.ts';
 export { type Doubt, rank, type Verdict, type VerdictKind, type VerdictRules, verdictOf } from './verdict.ts';
 export { reasons, type Weight } from './why.ts';

@@ -8,7 +8,7 @@ export { type Identification, identify, type RivalCheck, type Standing as TaxonS
 export { LIMITS, type Limits } from './json.ts';
 export { lookupLanguage, matchLanguage } from './language.ts';
 export { foldName, type SharedName, sharedNames } from './names.ts';
-export { type PreparedKey, prepareKey } from './prepared.ts';
+export { type PreparedKey, prepareKey, THERE } from './prepared.ts';
 export {
   describeProblem,
   type ErrorCode,

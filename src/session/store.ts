@@ -1,4 +1,5 @@
 // One store for one person's run: requests in, frozen snapshots out. It knows no screen and no clock.
+import { WORTH_ASKING } from '../engine/index.ts';
 import { identify, type Key, type KeyAnswer, type Month, type PreparedKey, readInquiry } from '../key/index.ts';
 import { stateOrder } from './order.ts';
 import { effects, type RequestName, type Requests } from './requests.ts';
@@ -22,8 +23,6 @@ export function observersOf(key: Key): string[] {
 
 /** A taxon still fits while it is at least this share as likely as the likeliest (ours). */
 const STILL_FITS = 0.02;
-/** A question expected to tell less than this many bits is not worth a person's time (ours). */
-const WORTH_ASKING = 0.02;
 
 export class SessionStore {
   readonly #prepared: PreparedKey;
