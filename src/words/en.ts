@@ -58,7 +58,7 @@ export const en: Words = {
     settings: 'Settings',
     month: 'Month',
     units: 'Sizes',
-    system: { us: 'Inches and feet', metric: 'Centimetres and metres' },
+    system: { us: 'Inches and feet', metric: 'Centimeters and meters' },
     observer: 'Who is looking',
     observers: new Map([
       ['novice', 'New to plants'],

@@ -15,15 +15,16 @@ export const keyStyles = css`
     .page { grid-template-columns: minmax(0, 1fr) minmax(20em, 26em); column-gap: 3.5em; grid-template-rows: auto auto auto auto 1fr auto; }
     leadwort-trail, .foot { grid-column: 1 / -1; }
     leadwort-question { grid-column: 1; grid-row: 2; }
-    leadwort-standing { margin-block-start: 0; grid-column: 2; grid-row: 2; }
+    leadwort-standing { grid-column: 2; }
     /* While there is a question, what its answers mean stands beside it. */
     .asking leadwort-question { grid-row: 2 / 6; }
-    .asking .verdict { grid-column: 2; grid-row: 3; }
+    .asking .verdict { grid-column: 2; grid-row: 2; margin-block-start: 0; }
+    .asking leadwort-standing { grid-row: 3; }
     .asking .guidance { grid-column: 2; grid-row: 4; }
     /* When there is none, the verdict is what the page is about. */
     .done .verdict { grid-column: 1; grid-row: 3; }
     .done .guidance { grid-column: 1; grid-row: 4 / 6; }
-    .done leadwort-standing { grid-row: 2 / 6; }
+    .done leadwort-standing { grid-row: 2 / 6; margin-block-start: 0; }
     .foot { grid-row: 6; }
   }
 

@@ -107,11 +107,11 @@ export class LeadwortKey extends LeadwortHolder {
           part="question"
           exportparts="heading:question-heading, caution:question-caution, card:question-card, bar:question-bar"
         ></leadwort-question>
-        <leadwort-standing part="standing"></leadwort-standing>
         <div class="verdict">
           <leadwort-verdict part="verdict"></leadwort-verdict>
           ${this.#renderMissing(AFTER_ANSWERS, settings)}
         </div>
+        <leadwort-standing part="standing"></leadwort-standing>
         <div class="guidance">
           <leadwort-guidance part="guidance"></leadwort-guidance>
         </div>

@@ -75,7 +75,7 @@ export class LeadwortVerdict extends LeadwortPart {
           ask: (character) => this.request('ask', { character }),
         },
       )}
-      <details class="why">
+      <details class="why" open>
         <summary>${words.verdict.why}</summary>
         ${reasons(snapshot, standing, saying)}
       </details>`;
