@@ -132,7 +132,7 @@ describe('settings', () => {
   test('change the units of every size', async () => {
     const key = await opened();
     own<HTMLInputElement>(key, 'input[value=metric]').click();
-    await expect.poll(() => own(key, '.settings summary').textContent).toContain('centimetres');
+    await expect.poll(() => own(key, '.settings summary').textContent).toContain('centimeters');
     expect(key.units).toBe('metric');
   });
 
