@@ -89,7 +89,7 @@ function site(): UserConfig {
 
 /** Four builds (the site by default, `--mode esm`, `standalone`, `command`) and, under Vitest, the tests. */
 export default defineConfig(async ({ mode }): Promise<UserConfig> => {
-  if (mode === 'test' || mode === 'benchmark') return (await import('./tests/support/vitest.ts')).vitest();
+  if (mode === 'test') return (await import('./tests/support/vitest.ts')).vitest();
   if (mode === 'esm') return esm;
   if (mode === 'standalone') return standalone;
   if (mode === 'command') return command;

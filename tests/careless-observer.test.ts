@@ -18,6 +18,7 @@ import {
 } from '../src/engine/index.ts';
 import { slipTable } from '../src/engine/slips.ts';
 import { character, invader, native, specOf } from './support/build.ts';
+import { drawing } from './support/drawing.ts';
 
 const PAIRS = 15;
 const CHARACTERS = 24;
@@ -33,15 +34,6 @@ const rules: VerdictRules = {
   nativesLeaning: 0.2,
   telling: 3,
 };
-
-/** Numbers from 0 to 1 that are the same on every run (a 32-bit linear congruential generator). */
-function drawing(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return state / 2 ** 32;
-  };
-}
 
 /** Natives, each with an invader that resembles it: the same in two characters of three. */
 function madeUp(draw: () => number): MatrixSpec {

@@ -29,7 +29,6 @@ export async function vitest(): Promise<ViteUserConfig> {
             environment: 'node',
             include: ['{src,tests}/**/*.test.ts'],
             exclude: ['**/*.browser.test.ts'],
-            benchmark: { include: ['{src,tests}/**/*.bench.ts'], exclude: ['**/*.browser.bench.ts'] },
           },
         },
         ...(chromium
@@ -39,7 +38,6 @@ export async function vitest(): Promise<ViteUserConfig> {
                 test: {
                   name: 'chromium',
                   include: ['{src,tests}/**/*.browser.test.ts'],
-                  benchmark: { include: ['{src,tests}/**/*.browser.bench.ts'] },
                   setupFiles: [here('setup-browser.ts')],
                   browser: {
                     enabled: true,

@@ -1,0 +1,98 @@
+// What is timed of the engine, in whichever engine this runs.
+import {
+  compileMatrix,
+  focusOf,
+  GainTable,
+  type Matrix,
+  type MatrixSpec,
+  meanTimes,
+  nearestTimes,
+  posterior,
+  propose,
+  USUAL_RATES,
+  type VerdictRules,
+  verdictOf,
+} from '../../src/engine/index.ts';
+import { KIN } from '../../src/key/prepared.ts';
+import type { Time } from './bench.ts';
+import { time } from './clock.ts';
+import { answersOf, type Synthetic, specOf, synthetic, unasked } from './synthetic.ts';
+
+/** Posterior after the answers, then what each further character is expected to tell. */
+export interface Work {
+  readonly posterior: Time;
+  readonly gains: Time;
+  readonly both: Time;
+}
+
+export interface Measured {
+  /** One rate of slips and no `not in this key`: what numpy does too. */
+  readonly oneRate: Work;
+  /** Four rates of slips, `not in this key` and its kin: what a key does. */
+  readonly asInAKey: Work;
+  /** The same with verdict, focus and the order of the proposals: from an answer to the next question. */
+  readonly turn: Time;
+  /** Compiling the matrix, once for each key. */
+  readonly compile: number;
+  /** At one rate: probabilities of the taxa, and bits of the characters not asked. */
+  readonly p: readonly number[];
+  readonly bits: readonly number[];
+}
+
+const ONE_RATE = [{ times: 1, prior: 1 }];
+const RULES: VerdictRules = {
+  settled: 0.95,
+  leaning: 0.7,
+  outside: 0.5,
+  nativesSettled: 0.01,
+  nativesLeaning: 0.2,
+  telling: 3,
+};
+
+/** Probabilities of the taxa after the answers, and bits of the characters not asked, at one rate of slips. */
+export function reckon(made: Synthetic): { p: number[]; bits: number[] } {
+  const matrix = compileMatrix(specOf(made, ONE_RATE));
+  const gains = new GainTable(matrix);
+  const { p } = posterior(matrix, answersOf(made));
+  return { p: [...p.subarray(0, made.taxa)], bits: unasked(made).map((c) => gains.bits(c, p, 1)) };
+}
+
+export function measure(taxa: number, characters: number): Measured {
+  const made = synthetic(taxa, characters);
+  const asInAKey = specOf(made, USUAL_RATES, { outsidePrior: 0.05, kin: KIN });
+  const start = performance.now();
+  compileMatrix(asInAKey);
+  const compile = performance.now() - start;
+  return {
+    oneRate: work(made, specOf(made, ONE_RATE)),
+    asInAKey: work(made, asInAKey),
+    turn: turn(made, compileMatrix(asInAKey)),
+    compile,
+    ...reckon(made),
+  };
+}
+
+function work(made: Synthetic, spec: MatrixSpec): Work {
+  const matrix = compileMatrix(spec);
+  const gains = new GainTable(matrix);
+  const answers = answersOf(made);
+  const open = unasked(made);
+  const tell = (p: Float64Array) => open.reduce((sum, c) => sum + gains.bits(c, p, 1), 0);
+  const { p } = posterior(matrix, answers);
+  return {
+    posterior: time(() => posterior(matrix, answers)),
+    gains: time(() => tell(p)),
+    both: time(() => tell(posterior(matrix, answers).p)),
+  };
+}
+
+function turn(made: Synthetic, matrix: Matrix): Time {
+  const gains = new GainTable(matrix);
+  const answers = answersOf(made);
+  const passed = new Set(made.asked);
+  return time(() => {
+    const from = posterior(matrix, answers);
+    const times = nearestTimes(matrix, 1, meanTimes(from));
+    return propose(gains, matrix, focusOf(from, verdictOf(from, RULES)), times, 6, passed);
+  });
+}
