@@ -133,6 +133,15 @@ describe('limits', () => {
     ]);
   });
 
+  test('a fault in every field is told with its line as far as any is told, and else counted', () => {
+    const problems = new Problems();
+    readJson(`{${'\n"a": 1,'.repeat(200_000)}\r\n"b": 1}`, { file: 'x.json', problems, limits: LIMITS });
+    expect(problems.list.map(({ code }) => code)).toEqual(new Array(200).fill('duplicate-field'));
+    expect(problems.list[0]).toMatchObject({ line: 3, column: 1 });
+    expect(problems.list[199]).toMatchObject({ line: 202, column: 1 });
+    expect(problems.more).toBe(200_000 - 1 - 200);
+  });
+
   test('a string of a million signs and a million brackets in a string are no trouble', () => {
     const long = '['.repeat(1_000_000);
     expect(read(JSON.stringify([long])).value).toEqual([long]);

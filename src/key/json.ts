@@ -77,15 +77,37 @@ export function linesOf(text: string, wanted: readonly Path[], scan: Omit<Scan, 
   } catch (error) {
     if (!(error instanceof Stop)) throw error;
   }
+  const lines = new Lines(body);
   return wanted.map((path) => {
     const offset = offsets.get(name(path)) ?? offsets.get(name(path.slice(0, -1)));
-    return offset === undefined ? undefined : lineAt(body, offset).line;
+    return offset === undefined ? undefined : lines.at(offset).line;
   });
 }
 
-function lineAt(text: string, offset: number): { line: number; column: number } {
-  const before = text.slice(0, offset).split(/\r\n|\r|\n/);
-  return { line: before.length, column: (before.at(-1)?.length ?? 0) + 1 };
+/** Lines of a text, found once, at the first question: a file may have as many faults as fields. */
+class Lines {
+  readonly #text: string;
+  #starts: number[] | undefined;
+
+  constructor(text: string) {
+    this.#text = text;
+  }
+
+  /** Line and column of an offset, both from 1. */
+  at(offset: number): { line: number; column: number } {
+    this.#starts ??= [
+      0,
+      ...Array.from(this.#text.matchAll(/\r\n|\r|\n/g), ({ 0: sign, index }) => index + sign.length),
+    ];
+    // The last line that begins at or before the offset.
+    let line = 0;
+    for (let beyond = this.#starts.length; beyond - line > 1; ) {
+      const middle = (line + beyond) >> 1;
+      if ((this.#starts[middle] as number) <= offset) line = middle;
+      else beyond = middle;
+    }
+    return { line: line + 1, column: offset - (this.#starts[line] as number) + 1 };
+  }
 }
 
 class Scanner {
@@ -93,10 +115,12 @@ class Scanner {
   #items = 0;
   readonly #frames: Frame[] = [];
   readonly #text: string;
+  readonly #lines: Lines;
   readonly #scan: Scan;
 
   constructor(text: string, scan: Scan) {
     this.#text = text;
+    this.#lines = new Lines(text);
     this.#scan = scan;
   }
 
@@ -231,7 +255,7 @@ class Scanner {
     at: number,
   ): void {
     const { file, problems } = this.#scan;
-    problems.error(file, this.#path(), code, expected, found, lineAt(this.#text, at));
+    problems.error(file, this.#path(), code, expected, found, this.#lines.at(at));
   }
 
   #stop(code: 'json' | 'too-many' | 'too-deep', expected: string, found = this.#here()): never {
