@@ -3,7 +3,7 @@ import { type Edit, edited, smallKey } from '../../tests/support/small-key.ts';
 import { type CheckOptions, checkKey } from './check.ts';
 import { readKey } from './folder.ts';
 import type { Problem } from './problem.ts';
-import type { Key } from './types.ts';
+import type { Key, Taxon } from './types.ts';
 
 /** The warnings of one kind about the small key, edited. */
 function warnings(code: string, edits: readonly Edit[] = [], options: CheckOptions = {}): readonly Problem[] {
@@ -82,6 +82,22 @@ describe('pairs that no character separates', () => {
     expect(pairs[60]?.found).toBe('18 more pairs that none does');
     expect(pairs[0]?.found).toBe('none of the 0 known of both; none even almost');
   });
+});
+
+test('pairs by the million are counted, and one of an invasive and a native plant is not lost among them', () => {
+  const key = readKey(smallKey());
+  const native = key.taxa.find(({ status }) => status === 'native') as Taxon;
+  const invasive = key.taxa.find(({ status }) => status === 'invasive') as Taxon;
+  const nothing: Taxon['traits'] = new Map();
+  const taxa = [...new Array(3000).fill(native), invasive].map((one: Taxon, i) => ({
+    ...one,
+    id: `t${i}`,
+    traits: nothing,
+  }));
+  const pairs = checkKey({ ...key, taxa, lookalikes: [] }).filter(({ code }) => code === 'not-separated');
+  expect(pairs).toHaveLength(61);
+  expect(pairs[0]?.expected).toContain('(invasive)');
+  expect(pairs[60]?.found).toBe(`${(3001 * 3000) / 2 - 60} more pairs that none does`);
 });
 
 describe('thin knowledge', () => {

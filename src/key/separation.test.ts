@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { keyFiles } from '../../tests/support/key-files.ts';
 import { edited } from '../../tests/support/small-key.ts';
 import { readKey } from './folder.ts';
-import { separationOf } from './separation.ts';
+import { apartAmong, separationOf } from './separation.ts';
 import type { Character, Taxon } from './types.ts';
 
 /** The small key's first two taxa with these traits in one character. */
@@ -50,4 +51,20 @@ describe('ranges', () => {
   ])('%s and %s are %s', (one, other, expected) => {
     expect(separation('height', { range: one }, { range: other })).toBe(expected);
   });
+});
+
+test('all pairs of a real key are found apart at once just where some character keeps them apart', () => {
+  const { taxa, characters } = readKey(keyFiles('keys/streambank'));
+  const apart = apartAmong(taxa, characters);
+  let together = 0;
+  taxa.forEach((one, a) => {
+    taxa.forEach((other, b) => {
+      const expected = characters.some((character) => separationOf(one, other, character) === 'apart');
+      expect(apart(a, b), `${one.name} and ${other.name}`).toBe(expected);
+      if (!expected) together++;
+    });
+  });
+  // None is apart from itself, and a few pairs are not from each other.
+  expect(together).toBeGreaterThan(taxa.length);
+  expect(together).toBeLessThan(taxa.length ** 2 / 2);
 });

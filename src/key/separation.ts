@@ -22,6 +22,50 @@ export function separationOf(a: Taxon, b: Taxon, character: Character): Separati
   return 'unknown';
 }
 
+/** Bits that fit a small integer. */
+const BITS = 30;
+
+/**
+ * Whether any character keeps two of the taxa (by their indices) apart, as `separationOf` means it but far faster: a key
+ * of thousands of taxa has millions of pairs.
+ */
+export function apartAmong(
+  taxa: readonly Taxon[],
+  characters: readonly Character[],
+): (a: number, b: number) => boolean {
+  const all = taxa.map((taxon) => characters.map((character) => extentOf(taxon, character)));
+  const told = all.map((extents) => extents.flatMap((extent, c) => (extent ? [c] : [])));
+  return (a, b) => {
+    for (const c of told[a] ?? []) {
+      const [one, other] = [all[a]?.[c], all[b]?.[c]];
+      if (one && other && isApart(one, other)) return true;
+    }
+    return false;
+  };
+}
+
+/** All that a taxon shows of a character, exceptions included. */
+type Extent = { readonly sizes: Sizes } | { readonly states: readonly number[] };
+
+function extentOf(taxon: Taxon, character: Character): Extent | undefined {
+  const trait = taxon.traits.get(character.id);
+  if (trait?.kind === 'range') return { sizes: boundsOf(trait, character.unit ?? 'count', false) };
+  if (trait?.kind !== 'states') return undefined;
+  const shown = statesOf(trait, false);
+  const states = new Array<number>(Math.ceil(character.states.length / BITS)).fill(0);
+  character.states.forEach(({ id }, s) => {
+    const word = Math.floor(s / BITS);
+    if (shown.has(id)) states[word] = (states[word] as number) | (1 << (s % BITS));
+  });
+  return { states };
+}
+
+function isApart(one: Extent, other: Extent): boolean {
+  if ('states' in one)
+    return 'states' in other && one.states.every((bits, w) => (bits & (other.states[w] as number)) === 0);
+  return 'sizes' in other && sharedSizes(one.sizes, other.sizes) === 0;
+}
+
 /** `shared` is the share in common of all that either shows, 0 to 1: of what is usual, or with the exceptions. */
 function graded(shared: (usual: boolean) => number): Separation {
   if (shared(false) === 0) return 'apart';

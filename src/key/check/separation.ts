@@ -1,23 +1,26 @@
 import { list } from '../path.ts';
 import type { Problems } from '../problem.ts';
-import { separationOf } from '../separation.ts';
+import { apartAmong, separationOf } from '../separation.ts';
 import type { Key, Taxon } from '../types.ts';
 
 /** Most pairs that are told one by one. */
 const MOST_PAIRS = 60;
+/** Most pairs, of either kind, that are looked at closely to find those: one pair of thousands is as good as another. */
+const MOST_COMPARED = 1000;
+
+interface Pair {
+  readonly a: Taxon;
+  readonly b: Taxon;
+  /** Of the second. */
+  readonly index: number;
+}
 
 /** Pairs of taxa that no character tells apart, those of an invasive and a native plant first. */
 export function checkSeparation(key: Key, problems: Problems): void {
-  const pairs = key.taxa.flatMap((a, i) =>
-    key.taxa.slice(i + 1).flatMap((b, j) => {
-      if (key.characters.some((character) => separationOf(a, b, character) === 'apart')) return [];
-      const states = key.characters.map((character) => ({ id: character.id, is: separationOf(a, b, character) }));
-      const almost = states.filter(({ is }) => is === 'almost').map(({ id }) => id);
-      const known = states.filter(({ is }) => is !== 'unknown').length;
-      return [{ a, b, index: i + 1 + j, almost, known }];
-    }),
+  const { count, dangerous, others } = together(key);
+  const pairs = [dangerous, others].flatMap((some) =>
+    some.map((pair) => ({ ...pair, ...nearness(pair, key) })).sort((p, q) => p.almost.length - q.almost.length),
   );
-  pairs.sort((p, q) => danger(q.a, q.b) - danger(p.a, p.b) || p.almost.length - q.almost.length);
   for (const { a, b, index, almost, known } of pairs.slice(0, MOST_PAIRS)) {
     const nearly = almost.length === 0 ? 'none even almost' : `${almost.length} almost (${list(almost)})`;
     problems.warn(
@@ -28,8 +31,8 @@ export function checkSeparation(key: Key, problems: Problems): void {
       `none of the ${known} known of both; ${nearly}`,
     );
   }
-  if (pairs.length > MOST_PAIRS) {
-    const rest = pairs.length - MOST_PAIRS;
+  if (count > MOST_PAIRS) {
+    const rest = count - MOST_PAIRS;
     problems.warn(
       'taxa.json',
       ['taxa'],
@@ -40,5 +43,31 @@ export function checkSeparation(key: Key, problems: Problems): void {
   }
 }
 
-const danger = (a: Taxon, b: Taxon) =>
-  Number((a.status === 'invasive' && b.status === 'native') || (a.status === 'native' && b.status === 'invasive'));
+/** How many such pairs there are, and the first of them. */
+function together({ taxa, characters }: Key): { count: number; dangerous: readonly Pair[]; others: readonly Pair[] } {
+  const apart = apartAmong(taxa, characters);
+  const dangerous: Pair[] = [];
+  const others: Pair[] = [];
+  let count = 0;
+  taxa.forEach((a, i) => {
+    for (let index = i + 1; index < taxa.length; index++) {
+      if (apart(i, index)) continue;
+      count++;
+      const b = taxa[index] as Taxon;
+      const kind = isDanger(a, b) ? dangerous : others;
+      if (kind.length < MOST_COMPARED) kind.push({ a, b, index });
+    }
+  });
+  return { count, dangerous, others };
+}
+
+function nearness({ a, b }: Pair, { characters }: Key): { almost: readonly string[]; known: number } {
+  const states = characters.map((character) => ({ id: character.id, is: separationOf(a, b, character) }));
+  return {
+    almost: states.filter(({ is }) => is === 'almost').map(({ id }) => id),
+    known: states.filter(({ is }) => is !== 'unknown').length,
+  };
+}
+
+const isDanger = (a: Taxon, b: Taxon): boolean =>
+  (a.status === 'invasive' && b.status === 'native') || (a.status === 'native' && b.status === 'invasive');
