@@ -27,7 +27,8 @@ const WORDS = { en, es };
 /** More answers than any journey needs. */
 const MOST_QUESTIONS = 30;
 
-vi.setConfig({ testTimeout: 60_000 });
+// A walk of thirty questions, audited at each.
+vi.setConfig({ testTimeout: 240_000 });
 
 let folder: string;
 let site: { address: string; close: () => Promise<void> };
@@ -254,7 +255,7 @@ describe.concurrent.each([
       document.body.append(Object.assign(new Image(), { src: 'https://example.org/a.png' }));
       document.body.append(Object.assign(document.createElement('script'), { textContent: 'window.ran = true' }));
     });
-    await expect.poll(() => page.evaluate(() => window.seen.refused)).toHaveLength(3);
+    await vi.waitFor(async () => expect(await page.evaluate(() => window.seen.refused)).toHaveLength(3), 15_000);
     await page.context().close();
   });
 

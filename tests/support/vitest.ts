@@ -15,6 +15,10 @@ export async function vitest(): Promise<ViteUserConfig> {
     optimizeDeps: { include: ['lit/directives/repeat.js', 'lit/directives/keyed.js', 'fuse.js/basic'] },
     resolve: { alias: { '@esm-bundle/chai': here('one-chai.ts') } },
     test: {
+      // These end what hangs. They are no measure of speed: a busy machine may be ten times slower than an idle one.
+      testTimeout: 60_000,
+      hookTimeout: 120_000,
+      expect: { poll: { timeout: 15_000 } },
       coverage: {
         provider: 'v8',
         include: ['src/**/*.ts'],
