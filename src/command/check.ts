@@ -7,6 +7,7 @@ import { inspect } from './inspect.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
 import { painter } from './paint.ts';
 import { checkReport } from './print/check-report.ts';
+import { smallTrial } from './trial/small.ts';
 
 async function run({ operands: [shown = ''], on }: Given, io: Io): Promise<ExitCode> {
   const { files, strangers } = await readFolder(resolve(io.cwd, shown), shown);
@@ -17,11 +18,12 @@ async function run({ operands: [shown = ''], on }: Given, io: Io): Promise<ExitC
     const result = {
       key: key === undefined ? null : { id: key.id, version: key.version, title: key.title, reviewed: key.reviewed },
       counts: key === undefined ? null : countKey(key),
+      trial: key === undefined ? null : (smallTrial(key) ?? null),
       problems,
       more,
     };
-    io.stdout(`${JSON.stringify(result, null, 2)}\n`);
-  } else io.stdout(checkReport(inspection, painter(io.colour.stdout)));
+    io.stdout(`${JSON.stringify(result, (_, value) => value ?? null, 2)}\n`);
+  } else io.stdout(checkReport(inspection, painter(io.colour.stdout), key && smallTrial(key)));
   return key === undefined ? EXIT.content : EXIT.done;
 }
 
@@ -31,8 +33,9 @@ export const check: Command = {
   more: [
     'Errors keep the folder from being a key: exit code 1. Warnings are worth a look, and do not.',
     'Each is told with its file, its line where known, its place, what is expected and what was found.',
+    'A small trial then tells how the key would serve people; `leadwort trial` tells much more.',
   ],
   operands: [{ name: 'FOLDER', help: 'the key folder, with key.json, characters.json, taxa.json and so on' }],
-  options: { json: { type: 'boolean', help: 'prints key, counts and problems as JSON' } },
+  options: { json: { type: 'boolean', help: 'prints key, counts, trial and problems as JSON' } },
   run,
 };

@@ -4,7 +4,7 @@ import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { ROOT } from '../../tests/support/run-command.ts';
+import { ROOT, runCommand } from '../../tests/support/run-command.ts';
 import { VERSION } from '../version.ts';
 
 let folder = '';
@@ -78,6 +78,13 @@ test('colour stays out of a pipe, unless it is forced', () => {
   expect(ask([...IDENTIFY, REED], { env: { FORCE_COLOR: '1' } }).stdout).toContain(colour);
   expect(ask([...IDENTIFY, REED], { env: { NO_COLOR: '1' } }).stdout).not.toContain(colour);
   expect(ask([...IDENTIFY, REED, '--json'], { env: { FORCE_COLOR: '1' } }).stdout).not.toContain(colour);
+});
+
+test('a trial shared out among helpers comes out as in one process', async () => {
+  const words = ['trial', 'keys/streambank', '--plants', '230', '--observer', 'botanist', '--json'];
+  const { status, stdout, stderr } = ask(words);
+  expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+  expect(stdout).toBe((await runCommand(words)).stdout);
 });
 
 describe('a process that is left alone', () => {

@@ -48,6 +48,7 @@ describe('a wrong command line ends with 2, tells why on stderr, and prints noth
     [['bundle', 'a', '-o', ''], '--output FILE is missing'],
     [['identify', 'a'], '--answers FILE is missing'],
     [['identify', 'a', '--answers', '--json'], "Option '--answers' argument is ambiguous."],
+    [['trial'], 'KEY is missing'],
   ])('%j', async (words, why) => {
     const { code, stdout, stderr } = await runCommand(words);
     expect({ code, stdout }).toEqual({ code: 2, stdout: '' });
@@ -96,6 +97,7 @@ test('no words at all make the command fail by itself', async () => {
       'check',
       'bundle',
       'identify',
+      'trial',
       'help',
       '--json',
       '--answers',

@@ -1,6 +1,6 @@
 // `leadwort trial KEY`: how well a key serves the people who use it, tried on thousands of simulated ones.
 import { resolve } from 'node:path';
-import { bestOf, observersFor, outcomesOf } from '../engine/trial/index.ts';
+import { bestOf, outcomesOf } from '../engine/trial/index.ts';
 import type { Key, Month } from '../key/index.ts';
 import type { Command, Given } from './command.ts';
 import { UsageError } from './errors.ts';
@@ -11,6 +11,7 @@ import { trialReport } from './print/trial.ts';
 import { tuneReport } from './print/tune.ts';
 import { runTrial } from './trial/crew.ts';
 import { type Plan, WAYS } from './trial/helper.ts';
+import { observersOf } from './trial/observers.ts';
 import { reportOf } from './trial/report.ts';
 import { LEFT_OUT_LIMITS, type Tuned } from './trial/tuned.ts';
 
@@ -19,9 +20,10 @@ const MOST_PLANTS = 1_000_000;
 
 async function run({ operands: [shown = ''], text, on }: Given, io: Io): Promise<ExitCode> {
   const { key } = await readPrepared(resolve(io.cwd, shown), shown);
-  const observers = observersFor(kindsOf(key, text.get('observer') ?? 'all')).filter(
-    ({ leftOut }) => !leftOut || key.taxa.length > 1,
-  );
+  const who = text.get('observer') ?? 'all';
+  if (who !== 'all' && !key.observers.has(who))
+    throw new UsageError(`--observer: one of ${[...key.observers.keys(), 'all'].join(', ')}.`, 'trial');
+  const observers = who === 'all' ? observersOf(key) : observersOf(key, who);
   const plants = numberOf(text, 'plants', 1, MOST_PLANTS) ?? PLANTS;
   const month = numberOf(text, 'month', 1, 12) as Month | undefined;
   const way = text.get('way') ?? 'free';
@@ -36,9 +38,12 @@ async function run({ operands: [shown = ''], text, on }: Given, io: Io): Promise
   const report = reportOf(plan, observers, plants, counted);
   const tuned = on.has('tune') ? tunedOf(key, counted.trials, observers[0]?.id ?? '') : undefined;
   const paint = painter(io.colour.stdout);
+  // What could not be counted is null, so that no name is ever missing.
+  const json = () =>
+    JSON.stringify(tuned === undefined ? report : { ...report, tune: tuned }, (_, value) => value ?? null, 2);
   io.stdout(
     on.has('json')
-      ? `${JSON.stringify(tuned === undefined ? report : { ...report, tune: tuned }, null, 2)}\n`
+      ? `${json()}\n`
       : trialReport(key, report, paint) + (tuned === undefined ? '' : tuneReport(key, tuned, paint)),
   );
   return EXIT.done;
@@ -57,14 +62,6 @@ function tunedOf(key: Key, trials: Parameters<typeof outcomesOf>[1], base: strin
       };
     }),
   };
-}
-
-function kindsOf(key: Key, wanted: string): ReadonlyMap<string, number> {
-  if (wanted === 'all') return key.observers;
-  const times = key.observers.get(wanted);
-  if (times === undefined)
-    throw new UsageError(`--observer: one of ${[...key.observers.keys(), 'all'].join(', ')}.`, 'trial');
-  return new Map([[wanted, times]]);
 }
 
 function numberOf(text: Given['text'], name: string, least: number, most: number): number | undefined {

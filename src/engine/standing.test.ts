@@ -11,7 +11,7 @@ import {
 } from '../../tests/support/matrices.ts';
 import { compileMatrix } from './matrix.ts';
 import { type Answer, EngineError, type MatrixSpec, USUAL_RATES } from './spec.ts';
-import { posterior } from './standing.ts';
+import { extended, posterior, readyAnswer } from './standing.ts';
 
 const standing = ({ spec, answers, observer }: Answered) => posterior(compileMatrix(spec), answers, observer);
 const close = (values: ArrayLike<number>) => Array.from(values, (x) => expect.closeTo(x, 9));
@@ -45,6 +45,20 @@ describe('the standing', () => {
     );
     expect(Array.from(p)).toEqual(close([0.6, 0.2, 0.2]));
     expect(Array.from(rates)).toEqual(close(USUAL_RATES.map((rate) => rate.prior)));
+  });
+
+  test('comes out the same to the last bit when answers are added one by one', () => {
+    fc.assert(
+      fc.property(answered(), (given) => {
+        const { matrix, ...all } = standing(given);
+        const oneByOne = given.answers.reduce(
+          (from, answer) => extended(from, readyAnswer(from.matrix, answer, given.observer)),
+          posterior(matrix, [], given.observer),
+        );
+        const { matrix: _, ...added } = oneByOne;
+        expect(added).toEqual(all);
+      }),
+    );
   });
 
   test('does not depend on the order of the answers', () => {

@@ -15,11 +15,12 @@ export interface Around {
   readonly cwd?: string;
   readonly colour?: boolean;
   readonly today?: string;
+  readonly progress?: (line: string) => void;
 }
 
 /** Paths are meant from the repository's root unless told otherwise. */
 export async function runCommand(words: readonly string[], around: Around = {}): Promise<Ran> {
-  const { stdin = '', cwd = ROOT, colour = false, today = '2026-11-25' } = around;
+  const { stdin = '', cwd = ROOT, colour = false, today = '2026-11-25', progress } = around;
   const said = { stdout: '', stderr: '' };
   const code = await run(words, {
     cwd,
@@ -32,6 +33,7 @@ export async function runCommand(words: readonly string[], around: Around = {}):
       said.stderr += text;
     },
     colour: { stdout: colour, stderr: colour },
+    ...(progress ? { progress } : {}),
   });
   return { code, ...said };
 }

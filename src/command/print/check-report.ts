@@ -3,9 +3,11 @@ import { MOST_PROBLEMS, type Problem } from '../../key/index.ts';
 import { type Counts, countKey } from '../counts.ts';
 import { errorsOf, type Inspection } from '../inspect.ts';
 import type { Paint } from '../paint.ts';
+import type { SmallTrial } from '../trial/small.ts';
 import { count } from './table.ts';
+import { percentOf } from './trial.ts';
 
-export function checkReport(inspection: Inspection, paint: Paint): string {
+export function checkReport(inspection: Inspection, paint: Paint, trial?: SmallTrial): string {
   const { key, problems, more } = inspection;
   const files = [...new Set(problems.map(({ file }) => file))];
   const lines = files.flatMap((file) => [
@@ -18,7 +20,9 @@ export function checkReport(inspection: Inspection, paint: Paint): string {
   if (more > 0) lines.push(`and ${count(more, 'more problem')}, not listed`, '');
   if (key !== undefined) {
     lines.push(`${paint('heading', key.title)} (${key.id} ${key.version}, reviewed ${key.reviewed})`);
-    lines.push(`  ${countsLine(countKey(key))}`, '');
+    lines.push(`  ${countsLine(countKey(key))}`);
+    if (trial !== undefined) lines.push(`  ${trialLine(trial)}`);
+    lines.push('');
   }
   lines.push(verdictLine(inspection, paint));
   return `${lines.join('\n')}\n`;
@@ -47,6 +51,17 @@ export function countsLine(counts: Counts): string {
     `guidance for ${count(counts.guidance, 'taxon', 'taxa')}`,
     count(counts.sources, 'source'),
   ].join(', ');
+}
+
+/** `Trial of 550 plants (novice, seed 1): 48.0 % settled, 97.9 % of them right; ...` */
+export function trialLine(trial: SmallTrial): string {
+  const { observer, plants, seed, settled, settledRight, nativesSettledAsInvasive: natives, questions } = trial;
+  return [
+    `trial of ${count(plants, 'plant')} (${observer}, seed ${seed}): ${percentOf(settled.share ?? 0)} settled`,
+    settledRight.share === undefined ? '' : `, ${percentOf(settledRight.share)} of them right`,
+    `; ${natives.count} of ${count(natives.n, 'native plant')} settled as invasive`,
+    `; ${questions.toFixed(1)} questions on average`,
+  ].join('');
 }
 
 function verdictLine(inspection: Inspection, paint: Paint): string {
