@@ -1,97 +1,108 @@
 // What no key can undercut from a place on.
 import { huffman, xlogx } from './count.ts';
 import type { Place, Places } from './places.ts';
+import { type Prices, priceOfEach } from './prices.ts';
+import type { KeyCharacter } from './problem.ts';
 import type { Table } from './table.ts';
 
 /** Keeps rounding from lifting a bound above what it bounds. */
 const SLACK = 1 - 1e-12;
 
 /**
- * What a way must cost that takes so many tests, or yields so many bits: the cheapest characters first, each for no more
- * than it can give. Convex and piecewise linear, so what holds on average holds for the average.
+ * What the ways from a place must cost that take so many looks, or yield so many bits: the cheapest characters first, each
+ * for no more than it can give. Convex, so what holds on average holds for the average.
  */
 class Spend {
   #length = 0;
-  readonly #upTo: number[] = [];
-  readonly #cost: number[] = [];
+  readonly #each: number[] = [];
+  readonly #most: number[] = [];
   readonly #rate: number[] = [];
 
   clear(): void {
     this.#length = 0;
   }
 
-  /** Adds a source that gives up to `amount` at `rate` glances for one; rates ascend. */
-  add(amount: number, rate: number): void {
+  /** Adds a source that gives up to `each` for every unit of weight and `most` in all, at `rate` glances for one; rates ascend. */
+  add(each: number, most: number, rate: number): void {
     const k = this.#length;
-    this.#upTo[k] = this.most + amount;
-    this.#cost[k] = (k > 0 ? (this.#cost[k - 1] as number) : 0) + amount * rate;
+    this.#each[k] = each;
+    this.#most[k] = most;
     this.#rate[k] = rate;
     this.#length += 1;
   }
 
-  get most(): number {
-    return this.#length > 0 ? (this.#upTo[this.#length - 1] as number) : 0;
-  }
-
-  /** Least cost of `amount`; beyond what the sources give, at the dearest rate. */
-  of(amount: number): number {
-    if (this.#length === 0) return 0;
-    let k = 0;
-    while (k < this.#length - 1 && (this.#upTo[k] as number) < amount) k += 1;
-    return (this.#cost[k] as number) + (amount - (this.#upTo[k] as number)) * (this.#rate[k] as number);
+  /** Least cost of `amount` for plants of this weight; beyond what the sources give, at the dearest rate. */
+  of(amount: number, weight: number): number {
+    let left = amount;
+    let cost = 0;
+    for (let k = 0; k < this.#length && left > 0; k++) {
+      const last = k === this.#length - 1;
+      const given = last ? left : Math.min(left, this.#most[k] as number, (this.#each[k] as number) * weight);
+      cost += given * (this.#rate[k] as number);
+      left -= given;
+    }
+    return cost;
   }
 }
 
 /** What the characters can still give at a place and below it, for how much. */
 export class Sources {
+  /** Bits, at the price of a bit. */
   readonly bits = new Spend();
-  readonly tests = new Spend();
-  /** The cheapest look. */
-  cheapest = 0;
+  /** Couplets on one way, at the price of a look. */
+  readonly looks = new Spend();
 }
 
 /**
  * Lower bounds, in weight x glances. From any place the answers must carry the entropy of the sets of taxa that can never
  * end together (Shannon, C.E. 1948, Bell System Tech. J. 27); with two leads throughout, the lengths of the ways are
- * those of a binary code (Huffman, D.A. 1952, Proc. IRE 40). Bits and tests are then paid for as cheaply as any way could.
+ * those of a binary code (Huffman, D.A. 1952, Proc. IRE 40). Bits and looks are then paid for as cheaply as any way could.
  */
 export class Bounds {
   readonly #table: Table;
   readonly #places: Places;
   readonly #gathered: Float64Array;
-  /** Characters, cheapest bits first. */
-  readonly #order: number[];
+  /** Characters by the price of a look, cheapest first. */
+  readonly #looks: Int32Array;
+  /** Characters by the price of a bit as it was last, and that price. */
+  readonly #bits: Int32Array;
+  readonly #rates: Float64Array;
   /** Of the whole problem. */
   readonly sources: Sources;
 
   constructor(places: Places) {
     this.#places = places;
     this.#table = places.table;
-    const { T, C, least, problem } = this.#table;
+    const { T, C, prices, problem } = this.#table;
     this.#gathered = new Float64Array(T);
-    const states = problem.characters.map((character) => character.states);
-    this.#order = Array.from({ length: C }, (_, c) => c).sort(
-      (a, b) => (least[a] as number) - (least[b] as number) || a - b,
+    const look = (c: number) => prices[c]?.look as number;
+    this.#bits = Int32Array.from({ length: C }, (_, c) => c);
+    this.#looks = this.#bits.slice().sort((a, b) => look(a) - look(b) || a - b);
+    this.#rates = new Float64Array(C);
+    this.sources = this.fill(
+      new Sources(),
+      problem.characters.map(({ states }) => states),
     );
-    this.sources = this.fill(new Sources(), states);
   }
 
-  /** Sets what there is to draw on: how many states of each character are left (below 2: nothing). */
-  fill(sources: Sources, states: ArrayLike<number>): Sources {
-    const { bits, tests } = sources;
+  /**
+   * Sets what there is to draw on at a place: how many states of each character are left (below 2: nothing), and the
+   * bits x weight that it could tell of the taxa there by itself. Mutual information is concave and grows with every
+   * weight, so below the place it can tell no more than that in all, however often and wherever it is asked.
+   */
+  fill(sources: Sources, states: ArrayLike<number>, tells?: ArrayLike<number>): Sources {
+    const { bits, looks } = sources;
     bits.clear();
-    tests.clear();
-    sources.cheapest = Number.POSITIVE_INFINITY;
-    const { least, T, binary } = this.#table;
-    if (!binary) this.#sort(states);
-    for (const c of this.#order) {
+    looks.clear();
+    this.#sort(states);
+    const all = Number.POSITIVE_INFINITY;
+    for (const c of this.#bits) {
       const left = states[c] as number;
-      if (left < 2) continue;
-      const cost = least[c] as number;
-      bits.add(Math.log2(left), this.#rate(c, left));
-      tests.add(left - 1, cost);
-      sources.cheapest = Math.min(sources.cheapest, cost);
-      if (binary && bits.most > Math.log2(T) + 1 && tests.most > T) break;
+      if (left >= 2) bits.add(Math.log2(left), (tells?.[c] as number | undefined) ?? all, this.#rates[c] as number);
+    }
+    for (const c of this.#looks) {
+      const left = states[c] as number;
+      if (left >= 2) looks.add(left - 1, all, this.#table.prices[c]?.look as number);
     }
     return sources;
   }
@@ -103,7 +114,7 @@ export class Bounds {
 
   /** Least cost of so many bits, each counted with the weight of the place where it is told. */
   ofBits(bits: number, weight: number, sources: Sources): number {
-    return this.#rounded(weight * sources.bits.of(Math.max(0, bits) / weight));
+    return this.#rounded(sources.bits.of(bits, weight));
   }
 
   /** Least cost from this place on. `sources`: of this place or of one above it. */
@@ -111,11 +122,11 @@ export class Bounds {
     if (place.count <= 1) return 0;
     const n = this.#gather(place);
     if (n <= 1) return 0;
-    const { binary, flat, least } = this.#table;
-    if (binary && flat) return this.#rounded((least[0] as number) * huffman(this.#gathered, n));
+    const { binary, plain, prices } = this.#table;
+    if (plain) return this.#rounded((prices[0]?.look as number) * huffman(this.#gathered, n));
     const byBits = this.ofBits(this.#entropy(place.weight, n), place.weight, sources);
-    const tests = binary ? sources.tests.of(huffman(this.#gathered, n) / place.weight) : sources.cheapest;
-    return Math.max(byBits, this.#rounded(place.weight * tests));
+    const looks = binary ? huffman(this.#gathered, n) : place.weight;
+    return Math.max(byBits, this.#rounded(sources.looks.of(looks, place.weight)));
   }
 
   #entropy(weight: number, n: number): number {
@@ -124,21 +135,28 @@ export class Bounds {
     return Math.max(0, bits);
   }
 
-  /** Least cost of a bit: a couplet of two leads tells one, one of more leads as many as its leads can. */
+  /** Least cost of a bit: a couplet of two leads tells one at the most, one of more leads as many as its leads can. */
   #rate(c: number, states: number): number {
-    const two = this.#table.problem.characters[c]?.leads === 'two';
-    return (this.#table.least[c] as number) / (two ? 1 : Math.log2(Math.max(2, states)));
+    const { problem, prices } = this.#table;
+    const character = problem.characters[c] as KeyCharacter;
+    const { bit, lastBit } = prices[c] as Prices;
+    const two = states > 2 ? bit : lastBit;
+    if (character.leads === 'two') return two;
+    const each = priceOfEach(problem, character) / Math.log2(Math.max(2, states));
+    return character.leads === 'each' ? each : Math.min(two, each);
   }
 
-  /** With leads for each state the cheapest bits depend on the states left. All but in order already: by insertion. */
+  /** Orders the characters by the price of a bit; they are all but in order from the last time, so by insertion. */
   #sort(states: ArrayLike<number>): void {
-    const order = this.#order;
+    const order = this.#bits;
+    const rates = this.#rates;
+    for (let c = 0; c < rates.length; c++) rates[c] = this.#rate(c, states[c] as number);
     for (let i = 1; i < order.length; i++) {
       const c = order[i] as number;
-      const rate = this.#rate(c, states[c] as number);
+      const rate = rates[c] as number;
       let j = i - 1;
       for (; j >= 0; j--) {
-        const before = this.#rate(order[j] as number, states[order[j] as number] as number);
+        const before = rates[order[j] as number] as number;
         if (before < rate || (before === rate && (order[j] as number) < c)) break;
         order[j + 1] = order[j] as number;
       }

@@ -1,7 +1,8 @@
 // Proving: dynamic programming over places, with bounds, to any depth or to the end.
 import { Bounds } from './bounds.ts';
 import { type Place, Places } from './places.ts';
-import { EACH, Splits, Splitter } from './splits.ts';
+import { EACH, Splits } from './splits.ts';
+import { Splitter } from './splitter.ts';
 import type { Table } from './table.ts';
 
 /** What is known of one place, whichever way it is reached. Costs in weight x glances. */

@@ -25,6 +25,8 @@ export interface KeyCharacter {
   readonly confused: readonly (readonly number[])[];
   /** One for each taxon: the share of its plants that show each state (summing to 1), or where it means nothing. */
   readonly shares: readonly (readonly number[] | 'absent')[];
+  /** For each taxon: the share of its plants in each state that does not count for it; they go astray. */
+  readonly strays?: readonly (readonly number[] | undefined)[];
   /** Indices of the taxa of which the character is not known; their shares are the key's own background. */
   readonly unknown: ReadonlySet<number>;
 }
@@ -48,7 +50,10 @@ export interface KeyProblem {
 
 /** What may be left to the keeper of a key; all have a usual value. */
 export interface KeyChoices {
-  /** A state counts for a taxon when at least this share of its plants show it; the commonest always does. */
+  /**
+   * A state counts for a taxon when it is at least this common, measured against the taxon's commonest state; plants that
+   * show another are led astray, and so priced.
+   */
   readonly floor: number;
   readonly price: number;
   readonly naming: number;
@@ -64,12 +69,15 @@ export interface KeyChoices {
   readonly leads?: (character: number) => Leads;
 }
 
-/** Ours: a wrong turn costs about as much as four looks, the way back included; a tenth of the plants make a state count. */
+/**
+ * Ours. A wrong turn costs about four looks, the way back included. The floor lets in what a taxon shows usually and leaves
+ * out what it shows sometimes.
+ */
 export const USUAL_CHOICES: KeyChoices = Object.freeze({
-  floor: 0.1,
+  floor: 0.3,
   price: 4,
   naming: 0.1,
-  least: 0.1,
+  least: 0.3,
   everySplit: 6,
   times: 1,
 });
@@ -83,11 +91,17 @@ export function problemOf(matrix: Matrix, given: Partial<KeyChoices> = {}): KeyP
     if (!(choices.asks?.(c) ?? character.proposed)) return;
     if (choices.month !== undefined && character.months && !character.months.includes(choices.month)) return;
     const unknown = new Set<number>();
+    const strays: (readonly number[] | undefined)[] = [];
     const shares = spec.taxa.map((_, t) => {
-      if (character.traits[t] === undefined) unknown.add(t);
       if (matrix.applies[c * spec.taxa.length + t] === 0) return 'absent' as const;
-      const floor = unknown.has(t) ? Number.MIN_VALUE : choices.floor;
-      return counted(truthOf(matrix, c, t), floor);
+      const known = character.traits[t] !== undefined;
+      if (!known) unknown.add(t);
+      const p = truthOf(matrix, c, t);
+      const least = known ? choices.floor * Math.max(...p) : Number.MIN_VALUE;
+      const kept = p.map((x) => (x >= least ? x : 0));
+      const total = kept.reduce((a, b) => a + b, 0);
+      if (total < 1) strays[t] = p.map((x) => (x >= least ? 0 : x));
+      return kept.map((x) => x / total);
     });
     const shown = character.states.filter((_, s) => shares.some((p) => p !== 'absent' && (p[s] as number) > 0));
     if (shown.length < 2) return;
@@ -100,6 +114,7 @@ export function problemOf(matrix: Matrix, given: Partial<KeyChoices> = {}): KeyP
       misread: Math.min(matrix.cap[c] as number, character.misread * choices.times),
       confused: slipTable(character),
       shares,
+      strays: Array.from(shares, (_, t) => strays[t]),
       unknown,
     });
   });
@@ -117,14 +132,6 @@ const truthOf = (matrix: Matrix, c: number, t: number): number[] =>
   (matrix.spec.characters[c]?.states ?? []).map(
     (_, s) => matrix.truth[((matrix.firstRow[c] as number) + s) * matrix.hypotheses + t] as number,
   );
-
-/** The shares of at least `floor` (the largest always), made to sum to 1 again. */
-function counted(p: readonly number[], floor: number): number[] {
-  const least = Math.min(floor, Math.max(...p));
-  const kept = p.map((x) => (x >= least ? x : 0));
-  const total = kept.reduce((a, b) => a + b, 0);
-  return kept.map((x) => x / total);
-}
 
 /** The same problem. @throws EngineError when it contradicts itself. */
 export function checked(problem: KeyProblem): KeyProblem {

@@ -121,7 +121,7 @@ function improve(work: Workings, place: Place, level: number): number {
 function again(work: Workings, place: Place, known: Known, level: number): void {
   const { character, lead, shown } = known.split as NonNullable<Known['split']>;
   const mark = work.places.mark();
-  let total = work.splitter.cost(place, character, lead, shown);
+  let total = work.splitter.cost(place, character, lead);
   for (const branch of work.split(place, character, lead, shown)) total += improve(work, branch, level);
   work.places.cut(mark);
   known.upper = Math.min(known.upper, total);

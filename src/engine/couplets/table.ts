@@ -1,5 +1,6 @@
 // A problem as typed arrays: what the search reads at every place of the key.
 import { binaryEntropy } from './count.ts';
+import { type Prices, pricesOf } from './prices.ts';
 import { checked, type KeyCharacter, type KeyProblem } from './problem.ts';
 
 /** In `crisp`: the taxon shows several states, or the character means nothing for it. */
@@ -26,6 +27,8 @@ export interface Table {
   readonly all: Int32Array;
   /** For each character: entropy in bits of the split into `lead` and the rest for each taxon, at lead x T + t. */
   readonly noise: readonly (Float64Array | undefined)[];
+  /** For each character: share of the plants of each taxon in states that do not count for it, states x T. */
+  readonly strays: readonly (Float64Array | undefined)[];
   /** Which taxa need never be told apart: the smallest index of those that may end together. */
   readonly together: Int32Array;
   /** Every taxon must be told from every other. */
@@ -36,10 +39,9 @@ export interface Table {
   readonly settled: boolean;
   /** Every cost is a whole number, so bounds may be rounded up. */
   readonly whole: boolean;
-  /** Least cost of asking each character, in glances, whatever the place and the split. */
-  readonly least: Float64Array;
-  /** All characters have the same least cost. */
-  readonly flat: boolean;
+  readonly prices: readonly Prices[];
+  /** Asking any character costs the same and nothing else has a price, in two leads: looks are all that counts. */
+  readonly plain: boolean;
 }
 
 export function tableOf(problem: KeyProblem): Table {
@@ -79,9 +81,10 @@ export function tableOf(problem: KeyProblem): Table {
       }
     return kept;
   });
-  const least = Float64Array.from(problem.characters, (character) => leastCost(problem, character));
+  const prices = problem.characters.map((character) => pricesOf(problem, character));
   const together = groupsOf(problem, support, crisp);
   const settled = crisp.every((s) => s >= 0);
+  const binary = problem.characters.every(({ leads, states }) => leads === 'two' || states === 2);
   return {
     problem,
     T,
@@ -93,9 +96,10 @@ export function tableOf(problem: KeyProblem): Table {
     share,
     all,
     noise,
+    strays: problem.characters.map(straysOf),
     together,
     apart: together.every((first, t) => first === t),
-    binary: problem.characters.every(({ leads, states }) => leads === 'two' || states === 2),
+    binary,
     settled,
     whole:
       settled &&
@@ -103,20 +107,22 @@ export function tableOf(problem: KeyProblem): Table {
       problem.naming === 0 &&
       weight.every(Number.isInteger) &&
       problem.characters.every(({ cost }) => Number.isInteger(cost)),
-    least,
-    flat: least.every((cost) => cost === least[0]),
+    prices,
+    plain:
+      binary && problem.price === 0 && problem.characters.every(({ cost }) => cost === problem.characters[0]?.cost),
   };
 }
 
-/** Looking, and the least chance that a slip leads astray: one into the state that it falls into least often. */
-function leastCost({ price }: KeyProblem, { cost, misread, confused }: KeyCharacter): number {
-  let least = 1;
-  confused.forEach((row, from) => {
-    row.forEach((x, to) => {
-      if (to !== from && x < least) least = x;
+function straysOf({ strays, states }: KeyCharacter): Float64Array | undefined {
+  if (!strays?.some((of) => of?.some((x) => x > 0))) return undefined;
+  const T = strays.length;
+  const out = new Float64Array(states * T);
+  strays.forEach((of, t) => {
+    of?.forEach((x, s) => {
+      out[s * T + t] = x;
     });
   });
-  return cost + price * misread * least;
+  return out;
 }
 
 /**

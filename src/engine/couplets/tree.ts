@@ -30,7 +30,7 @@ export function treeOf(work: Workings, place: Place): KeyNode {
   const split = places.named(place) ? undefined : work.of(place).split;
   if (split === undefined) return { taxa, weight: place.weight, cost: 0, leads: [] };
   const { character, lead, shown } = split;
-  const cost = work.splitter.cost(place, character, lead, shown);
+  const cost = work.splitter.cost(place, character, lead);
   const states = lead === EACH ? bitsOf(shown).map((s) => [s]) : [bitsOf(shown & ~lead), bitsOf(lead)];
   const mark = places.mark();
   const below = work.split(place, character, lead, shown).map((branch) => treeOf(work, branch));
