@@ -20,7 +20,7 @@ describe('a key that is read', () => {
       ]),
     );
     expect(key.text.get('es')?.get('Height')).toBe('Altura');
-    expect(key.couplets[0]?.leads.map(({ to }) => to)).toEqual(['arundo-donax', 2]);
+    expect(key.couplets[0]?.leads.map(({ to }) => to)).toEqual([['arundo-donax'], 2]);
     expect(key.hash).toBeUndefined();
   });
 

@@ -1,5 +1,5 @@
 // The loose shape of a key's files, as their schemas have it; see src/key/schema/*.json for what each field means.
-import type { Effort, Frequency, Kind, Part, Standing, Thresholds, Topic } from './types.ts';
+import type { Effort, Frequency, Kind, Lead, Part, Standing, Thresholds, Topic } from './types.ts';
 import type { Unit } from './units.ts';
 
 export type LooseMonths = string | readonly number[];
@@ -107,10 +107,11 @@ export interface LooseSource {
 export interface LooseCouplet {
   readonly number: number;
   readonly leads: readonly {
-    readonly text: string;
+    readonly text?: string;
     readonly character?: string;
     readonly states?: readonly string[];
-    readonly to: number | string;
+    readonly also?: Lead['also'];
+    readonly to: number | string | readonly string[];
   }[];
 }
 

@@ -156,14 +156,22 @@ export interface Guidance {
   readonly statements: readonly Statement[];
 }
 
-/** One statement of a couplet, and where it leads: the number of a couplet or the id of a taxon. */
-export interface Lead {
-  readonly text: string;
-  readonly character?: string;
-  readonly states?: readonly string[];
-  readonly to: number | string;
+/** States of a character that the plants of a lead show. */
+export interface Said {
+  readonly character: string;
+  readonly states: readonly string[];
 }
-/** A numbered set of leads of a branching key written by hand. */
+/**
+ * One statement of a couplet, and where it leads: the number of a couplet, or the ids of the taxa reached (several where
+ * nothing separates them). It has a text, or a character with states, or both.
+ */
+export interface Lead extends Partial<Said> {
+  readonly text?: string;
+  /** Further characters that split the plants the same way, most helpful first. */
+  readonly also: readonly (Said & { readonly how: 'always' | 'usually' })[];
+  readonly to: number | readonly string[];
+}
+/** A numbered set of leads of the branching key. */
 export interface Couplet {
   readonly number: number;
   readonly leads: readonly Lead[];

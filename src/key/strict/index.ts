@@ -4,11 +4,11 @@ import type { LooseBundle, LooseKey } from '../loose.ts';
 import type { Problems } from '../problem.ts';
 import type { Key, Thresholds } from '../types.ts';
 import { strictCharacter } from './characters.ts';
+/** What holds where key.json says nothing. All ours; `nativesSettled` is the design's 1 %. */
+import { strictCouplets } from './couplets.ts';
 import { strictDate } from './dates.ts';
 import { strictGuidance } from './guidance.ts';
 import { strictTaxon } from './taxa.ts';
-
-/** What holds where key.json says nothing. All ours; `nativesSettled` is the design's 1 %. */
 export const USUAL_THRESHOLDS: Thresholds = Object.freeze({
   settled: 0.9,
   leaning: 0.6,
@@ -38,7 +38,7 @@ export function strictKey(bundle: LooseBundle, problems: Problems): Key {
     characters: strict,
     taxa: taxa.taxa.map(strictTaxon(units, problems)),
     lookalikes: taxa.lookalikes ?? [],
-    couplets: couplets?.couplets ?? [],
+    couplets: strictCouplets(couplets?.couplets ?? []),
     guidance: frozenMap(
       byId(guidance.entries, 'taxon', 'guidance.json', 'entries', problems).map(([id, entry], i) => [
         id,
