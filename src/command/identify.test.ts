@@ -48,6 +48,25 @@ describe('answers', () => {
     expect(stderr).toContain('\nstandard input, answers[1].unit: expected one of mm, cm, m, in, ft\n');
   });
 
+  test('are told of faults of the text and of the content together, without signs that a terminal obeys', async () => {
+    const { code, stderr } = await identifyText(
+      '{"month": 13, "__proto__": 1, "\\u001b[31m": 1, "answers": [{"character": "sap", "skipped": true, "\\u202e": 1}]}',
+    );
+    expect(code).toBe(1);
+    expect(stderr).toMatch(/^leadwort: standard input line 1 column 15, __proto__: expected a field name/);
+    expect(stderr).toContain('\nstandard input, __proto__: expected only month, observer and answers\n');
+    expect(stderr).toContain('\nstandard input, month: expected a month, 1 to 12\n');
+    expect(stderr).toContain('\nstandard input, ["\uFFFD[31m"]: expected only month');
+    expect(stderr).toContain('\nstandard input, answers[0]["\uFFFD"]: expected only character');
+  });
+
+  test('with faults by the thousand are not told them all', async () => {
+    const { code, stderr } = await identifyText(asked(...new Array(3000).fill({ character: 'x' })));
+    expect(code).toBe(1);
+    expect(stderr.split('\n')).toHaveLength(202);
+    expect(stderr).toContain('\nand 2800 more\n');
+  });
+
   test('that are no JSON are told with line and column', async () => {
     const { code, stdout, stderr } = await identifyText('{\n  "month": 9,\n  "answers": [}\n', '--json');
     expect({ code, stdout }).toEqual({ code: 1, stdout: '' });

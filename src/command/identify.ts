@@ -6,6 +6,7 @@ import {
   type Inquiry,
   identify as identifyPlant,
   LIMITS,
+  MOST_PROBLEMS,
   type PreparedKey,
   readInquiry,
 } from '../key/index.ts';
@@ -41,13 +42,22 @@ async function readAnswers(prepared: PreparedKey, name: string, io: Io): Promise
     : readText(resolve(io.cwd, name), shown, MOST_ANSWER_BYTES));
   const problems = new Problems();
   const content = readJson(text, { file: shown, problems, limits: LIMITS });
-  if (!problems.none) throw new Refusal(problems.list.map(describeProblem).join('\n'));
+  const faults = problems.list.map(describeProblem);
+  // Without a value there is no JSON; other faults leave one, in which there may be more to mend.
+  if (content === undefined) throw refusal(faults);
   try {
-    return readInquiry(prepared, content);
+    const inquiry = readInquiry(prepared, content);
+    if (faults.length === 0) return inquiry;
   } catch (error) {
     if (!(error instanceof AnswersError)) throw error;
-    throw new Refusal(error.problems.map(({ path, expected }) => `${shown}, ${path}: expected ${expected}`).join('\n'));
+    faults.push(...error.problems.map(({ path, expected }) => `${shown}, ${path}: expected ${expected}`));
   }
+  throw refusal(faults);
+}
+
+function refusal(faults: readonly string[]): Refusal {
+  const more = faults.length - MOST_PROBLEMS;
+  return new Refusal([...faults.slice(0, MOST_PROBLEMS), ...(more > 0 ? [`and ${more} more`] : [])].join('\n'));
 }
 
 export const identify: Command = {

@@ -1,5 +1,6 @@
 // What a person says of a character, by id: the shape that files, links, the session and the command share.
 import { type Answer, SURENESS, type Sureness } from '../engine/index.ts';
+import { printPath } from './path.ts';
 import type { PreparedKey } from './prepared.ts';
 import type { Character, Month } from './types.ts';
 import { toCanonical, type Unit } from './units.ts';
@@ -44,7 +45,7 @@ export function readInquiry(prepared: PreparedKey, content: unknown): Inquiry {
   if (!isRecord(content))
     throw new AnswersError([{ path: '(file)', expected: 'an object with month, observer and answers' }]);
   for (const name of Object.keys(content))
-    if (!['month', 'observer', 'answers'].includes(name)) fault(name, 'only month, observer and answers');
+    if (!['month', 'observer', 'answers'].includes(name)) fault(printPath([name]), 'only month, observer and answers');
   const { month, observer = 'novice', answers } = content;
   if (!Number.isInteger(month) || (month as number) < 1 || (month as number) > 12) fault('month', 'a month, 1 to 12');
   const observers = [...prepared.key.observers.keys()];
@@ -82,7 +83,10 @@ function readAnswer(prepared: PreparedKey, answer: unknown, fault: Fault): KeyAn
   if (given.length !== 1) return void fault('', 'exactly one of states, value and skipped');
   for (const name of Object.keys(answer))
     if (!['character', 'states', 'value', 'unit', 'skipped', 'sureness'].includes(name))
-      fault(`.${name}`, 'only character, states, value, unit, skipped and sureness');
+      fault(
+        printPath(['answer', name]).slice('answer'.length),
+        'only character, states, value, unit, skipped and sureness',
+      );
   if (given[0] === 'skipped') {
     if (answer.skipped !== true) return void fault('.skipped', 'true');
     return { character: known.id, skipped: true };
@@ -103,7 +107,7 @@ function readValue(
   const { value, unit = known.unit } = answer;
   if (known.kind !== 'measure') return void fault('.value', `states, since ${known.id} is not a measure`);
   if (typeof value !== 'number' || !Number.isFinite(value) || value <= 0 || value > 1e6)
-    return void fault('.value', 'a size above zero');
+    return void fault('.value', 'a size above zero, up to a million');
   const allowed = known.unit === 'count' ? ['count'] : UNITS;
   if (!allowed.includes(unit as Unit)) return void fault('.unit', `one of ${allowed.join(', ')}`);
   return { character: known.id, value, unit: unit as Unit, sureness };
