@@ -129,6 +129,11 @@ export class Bounds {
     return Math.max(byBits, this.#rounded(sources.looks.of(looks, place.weight)));
   }
 
+  /** Looks x weight of the shortest code for what must be told apart here: no bound by itself where leads are more than two. */
+  code(place: Place): number {
+    return place.count <= 1 ? 0 : huffman(this.#gathered, this.#gather(place));
+  }
+
   #entropy(weight: number, n: number): number {
     let bits = xlogx(weight);
     for (let i = 0; i < n; i++) bits -= xlogx(this.#gathered[i] as number);

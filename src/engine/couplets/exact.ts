@@ -32,6 +32,8 @@ export class Workings {
   readonly splitter: Splitter;
   readonly known = new Map<string, Known>();
   opened = 0;
+  /** What a bit costs in the best key so far, in glances: what guesses reckon with. */
+  rate = 1;
   /** Whether the cost that `prove` came back with is the least cost itself. */
   proved = false;
   /** Places that may be opened before the search is to stop. */
@@ -91,6 +93,30 @@ export class Workings {
     const out: Place[] = [];
     for (let left = shown; left !== 0; left &= left - 1) out.push(this.places.branch(place, character, left & -left));
     return out;
+  }
+
+  /**
+   * The splits most likely to begin a good key, best first: by their cost and that of the shortest codes below them, at
+   * `rate` glances for a bit. A guess, and no bound.
+   */
+  likeliest(place: Place, splits: Splits, rate: number, width: number): number[] {
+    const { places, bounds } = this;
+    const guess = new Float64Array(splits.size);
+    const order: number[] = [];
+    for (let k = 0; k < splits.size; k++) {
+      guess[k] = (splits.cost[k] as number) - rate * (splits.told[k] as number);
+      order.push(k);
+    }
+    const byGuess = (a: number, b: number) => (guess[a] as number) - (guess[b] as number) || a - b;
+    const first = order.sort(byGuess).slice(0, 3 * width + 3);
+    for (const k of first) {
+      const mark = places.mark();
+      guess[k] = splits.cost[k] as number;
+      for (const branch of this.branches(place, splits, k))
+        guess[k] = (guess[k] as number) + rate * bounds.code(branch);
+      places.cut(mark);
+    }
+    return first.sort(byGuess).slice(0, width);
   }
 
   /** Takes the split that comes first once its bound has been reckoned from the places below; -1 when none is left. */

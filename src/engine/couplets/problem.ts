@@ -76,7 +76,7 @@ export interface KeyChoices {
 export const USUAL_CHOICES: KeyChoices = Object.freeze({
   floor: 0.3,
   price: 4,
-  naming: 0.1,
+  naming: 0.05,
   least: 0.3,
   everySplit: 6,
   times: 1,

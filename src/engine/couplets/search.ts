@@ -54,10 +54,13 @@ export function buildKey(problem: KeyProblem, given: Partial<Work> = {}): BuiltK
   let lower = prove(work, root, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY);
   if (!work.proved) {
     work.allowed = Number.POSITIVE_INFINITY;
+    const bits = work.bounds.entropy(root);
+    work.rate = bits > 0 ? work.bounds.from(root, work.bounds.sources) / bits : 1;
     improve(work, root, 0);
     const rounds = WIDTHS.length - 1;
     for (let round = 1; round <= rounds && lower < known.upper; round++) {
       work.allowed = work.opened + allowed.search / rounds;
+      if (bits > 0) work.rate = known.upper / bits;
       improve(work, root, round);
       work.allowed = work.opened + allowed.bound / rounds;
       lower = Math.max(known.lower, proveFurther(work, root, known.upper));
@@ -82,7 +85,7 @@ export function buildKey(problem: KeyProblem, given: Partial<Work> = {}): BuiltK
 /**
  * Makes the best key known from `place` on better by looking ahead: each of the first splits is followed by the best key
  * found one level lower, and the best of them is then gone through in the same way, place by place. Small places are
- * solved. The bounds order the splits and end the looking when no other can be better.
+ * solved. Splits that the bounds rule out are passed over.
  * @returns the cost of the best key known.
  */
 function improve(work: Workings, place: Place, level: number): number {
@@ -97,9 +100,8 @@ function improve(work: Workings, place: Place, level: number): number {
     Object.assign(known, { lower: 0, upper: 0, depth: Number.POSITIVE_INFINITY });
     return 0;
   }
-  let tried = 0;
-  for (let k = work.next(place, splits); k >= 0; k = work.next(place, splits)) {
-    if ((splits.low[k] as number) >= known.upper) break;
+  for (const k of work.likeliest(place, splits, work.rate, WIDTHS[level] as number)) {
+    if ((splits.low[k] as number) >= known.upper) continue;
     const mark = places.mark();
     let total = splits.cost[k] as number;
     for (const branch of work.branches(place, splits, k)) total += improve(work, branch, Math.max(0, level - 1));
@@ -108,8 +110,7 @@ function improve(work: Workings, place: Place, level: number): number {
       known.upper = total;
       known.split = splitOf(splits, k);
     }
-    tried += 1;
-    if (tried >= (WIDTHS[level] as number) || (work.spent && known.upper < Number.POSITIVE_INFINITY)) break;
+    if (work.spent && known.upper < Number.POSITIVE_INFINITY) break;
   }
   work.done(splits);
   known.effort = Math.max(known.effort, level);

@@ -14,6 +14,8 @@ export class Splits {
   shown = new Int32Array(256);
   /** Cost of asking, weight x glances. */
   cost = new Float64Array(256);
+  /** Bits x weight that it tells of the taxa. */
+  told = new Float64Array(256);
   /** Least cost of the key from here on when it begins so. */
   low = new Float64Array(256);
   /** 1 once `low` was reckoned from the places below and not only from the bits told. */
@@ -28,14 +30,15 @@ export class Splits {
     this.#length = 0;
   }
 
-  add(character: number, lead: number, shown: number, cost: number, bits: number): void {
+  add(character: number, lead: number, shown: number, cost: number, told: number): void {
     if (this.size === this.character.length) this.#grow();
     const i = this.size;
     this.character[i] = character;
     this.lead[i] = lead;
     this.shown[i] = shown;
     this.cost[i] = cost;
-    this.low[i] = bits;
+    this.told[i] = told;
+    this.low[i] = cost;
     this.looked[i] = 0;
     this.size += 1;
   }
@@ -94,6 +97,7 @@ export class Splits {
     this.lead = wider(this.lead, new Int32Array(n));
     this.shown = wider(this.shown, new Int32Array(n));
     this.cost = wider(this.cost, new Float64Array(n));
+    this.told = wider(this.told, new Float64Array(n));
     this.low = wider(this.low, new Float64Array(n));
     this.looked = wider(this.looked, new Uint8Array(n));
     this.#heap = wider(this.#heap, new Int32Array(n));

@@ -50,7 +50,7 @@ export class Splitter {
     else this.#bounds.fill(into.sources, this.#left, this.#tells);
     const entropy = this.#bounds.entropy(place);
     for (let i = 0; i < into.size; i++) {
-      const below = this.#bounds.ofBits(entropy - (into.low[i] as number), place.weight, into.sources);
+      const below = this.#bounds.ofBits(entropy - (into.told[i] as number), place.weight, into.sources);
       into.low[i] = (into.cost[i] as number) + below;
       if ((into.low[i] as number) < limit) into.push(i);
     }
