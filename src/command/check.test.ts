@@ -43,6 +43,7 @@ test('the JSON has exactly these names', async () => {
     'characters',
     'states',
     'traits',
+    'traitsNotApplicable',
     'traitsFromMemory',
     'pairs',
     'languages',

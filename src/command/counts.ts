@@ -9,7 +9,9 @@ export interface Counts {
   readonly states: number;
   /** Traits that are told, of all taxa together. */
   readonly traits: number;
-  /** Those of them that no source but memory bears out. */
+  /** Those of them that say that the character means nothing for the plant, which is seldom written anywhere. */
+  readonly traitsNotApplicable: number;
+  /** Those of the others that no source but memory bears out. */
   readonly traitsFromMemory: number;
   /** Look-alike pairs. */
   readonly pairs: number;
@@ -23,12 +25,14 @@ export interface Counts {
 export function countKey(key: Key): Counts {
   const memory = new Set([...key.sources.values()].filter(({ kind }) => kind === 'memory').map(({ id }) => id));
   const traits = key.taxa.flatMap((taxon) => [...taxon.traits.values()]);
+  const stated = traits.filter(({ kind }) => kind !== 'not-applicable');
   return {
     taxa: key.taxa.length,
     characters: key.characters.length,
     states: key.characters.reduce((sum, character) => sum + character.states.length, 0),
     traits: traits.length,
-    traitsFromMemory: traits.filter(({ source }) => source.every((id) => memory.has(id))).length,
+    traitsNotApplicable: traits.length - stated.length,
+    traitsFromMemory: stated.filter(({ source }) => source.every((id) => memory.has(id))).length,
     pairs: key.lookalikes.length,
     languages: key.languages.length,
     guidance: key.guidance.size,

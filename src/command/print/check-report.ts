@@ -40,12 +40,13 @@ export function problemLine({ severity, line, column, path, expected, found }: P
 }
 
 export function countsLine(counts: Counts): string {
-  const share = counts.traits === 0 ? 0 : Math.round((100 * counts.traitsFromMemory) / counts.traits);
+  const stated = counts.traits - counts.traitsNotApplicable;
+  const share = stated === 0 ? 0 : Math.round((100 * counts.traitsFromMemory) / stated);
   return [
     count(counts.taxa, 'taxon', 'taxa'),
     count(counts.characters, 'character'),
     count(counts.states, 'state'),
-    `${count(counts.traits, 'trait')} (${share} % from memory)`,
+    `${count(stated, 'trait')} (${share} % from memory)`,
     count(counts.pairs, 'pair of look-alikes', 'pairs of look-alikes'),
     count(counts.languages, 'language'),
     `guidance for ${count(counts.guidance, 'taxon', 'taxa')}`,

@@ -35,7 +35,8 @@ export function checkCoverage(
       `${known} of ${applying.length}`,
     );
   });
-  const traits = key.taxa.flatMap((taxon) => [...taxon.traits.values()]);
+  // That a ligule means nothing on a lily is seldom written anywhere.
+  const traits = key.taxa.flatMap(({ traits }) => [...traits.values()].filter(({ kind }) => kind !== 'not-applicable'));
   const remembered = traits.filter(({ source }) => source.every((id) => key.sources.get(id)?.kind === 'memory'));
   if (remembered.length === 0) return;
   problems.warn(
