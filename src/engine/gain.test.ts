@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { character, invader, matrixOf, native, say, yesNo } from '../../tests/support/build.ts';
 import { answered } from '../../tests/support/matrices.ts';
 import { applyingShare, GainTable, nearestTimes, propose } from './gain.ts';
+import { likelihoodAt } from './likelihood.ts';
 import { compileMatrix } from './matrix.ts';
 import { type CharacterSpec, USUAL_RATES } from './spec.ts';
 import { posterior } from './standing.ts';
@@ -24,10 +25,8 @@ describe('what a question is expected to tell', () => {
           const after = posterior(matrix, [...answers, say(open, s)]);
           const e = after.evidence[after.evidence.length - 1] as (typeof after.evidence)[number];
           const rate = Math.min(matrix.cap[open] as number, spec.characters[open]?.misread as number);
-          const chance = p.reduce(
-            (sum, w, h) => sum + w * ((1 - rate) * (e.right[h] as number) + rate * (e.slipped[h] as number)),
-            0,
-          );
+          const likelihood = likelihoodAt(e, rate);
+          const chance = p.reduce((sum, w, h) => sum + w * likelihood(h), 0);
           all += chance;
           left += chance * entropy(after.p);
         });

@@ -1,6 +1,7 @@
 // What each further character may be expected to tell, and what is worth asking next.
 import { characterOf } from './likelihood.ts';
 import type { Matrix } from './matrix.ts';
+import type { Profiles } from './profiles.ts';
 import { slipRate } from './slips.ts';
 
 /** One character that could be asked, and what it may be expected to tell. */
@@ -26,52 +27,83 @@ const xlogx = (x: number): number => (x > 0 ? x * Math.log2(x) : 0);
  */
 export class GainTable {
   readonly #matrix: Matrix;
-  /** H(report | hypothesis) by rate of slips, made once for each rate that occurs: C x H. */
-  readonly #noise = new Map<number, Float64Array>();
+  /** By rate of slips, made once for each rate that occurs: one for each character. */
+  readonly #reports = new Map<number, readonly Reports[]>();
+  /** How much of the weight each profile holds; kept, so that asking makes nothing. */
+  readonly #mass: Float64Array;
 
   constructor(matrix: Matrix) {
     this.#matrix = matrix;
+    this.#mass = new Float64Array(matrix.hypotheses);
   }
 
   bits(character: number, weights: Float64Array, times: number): number {
-    const { hypotheses: H, firstRow, truth, slip } = this.#matrix;
-    const rate = this.#rate(character, times);
-    let report = 0;
-    for (let row = firstRow[character] as number; row < (firstRow[character + 1] as number); row++) {
-      let right = 0;
-      let slipped = 0;
-      for (let h = 0, i = row * H; h < H; h++, i++) {
-        const w = weights[h] as number;
-        right += w * (truth[i] as number);
-        slipped += w * (slip[i] as number);
-      }
-      report -= xlogx((1 - rate) * right + rate * slipped);
+    const { said, noise } = this.#reportsAt(times)[character] as Reports;
+    const { of } = this.#matrix.profiles[character] as Profiles;
+    const P = noise.length;
+    const mass = this.#mass;
+    gather(of, weights, mass.fill(0, 0, P));
+    let bits = 0;
+    for (let g = 0; g < P; g++) bits -= (mass[g] as number) * (noise[g] as number);
+    for (let first = 0; first < said.length; first += P) {
+      let report = 0;
+      for (let g = 0; g < P; g++) report += (mass[g] as number) * (said[first + g] as number);
+      bits -= xlogx(report);
     }
-    const noise = this.#noiseAt(times);
-    let known = 0;
-    for (let h = 0, i = character * H; h < H; h++, i++) known += (weights[h] as number) * (noise[i] as number);
-    return Math.max(0, report - known);
+    return Math.max(0, bits);
   }
 
-  #rate(character: number, times: number): number {
-    return slipRate(characterOf(this.#matrix, character).misread, this.#matrix.cap[character] as number, times, 'sure');
+  #reportsAt(times: number): readonly Reports[] {
+    const made =
+      this.#reports.get(times) ?? this.#matrix.spec.characters.map((_, c) => reportsOf(this.#matrix, c, times));
+    this.#reports.set(times, made);
+    return made;
   }
+}
 
-  #noiseAt(times: number): Float64Array {
-    const made = this.#noise.get(times);
-    if (made) return made;
-    const { hypotheses: H, firstRow, truth, slip, spec } = this.#matrix;
-    const noise = new Float64Array(spec.characters.length * H);
-    spec.characters.forEach((_, c) => {
-      const rate = this.#rate(c, times);
-      for (let row = firstRow[c] as number; row < (firstRow[c + 1] as number); row++)
-        for (let h = 0, i = row * H; h < H; h++, i++)
-          noise[c * H + h] =
-            (noise[c * H + h] as number) - xlogx((1 - rate) * (truth[i] as number) + rate * (slip[i] as number));
-    });
-    this.#noise.set(times, noise);
-    return noise;
+/** Adds up the weights of each profile. Four at a time: a fifth faster in Node than one at a time, at 10,000 taxa. */
+function gather(of: Int32Array, weights: Float64Array, mass: Float64Array): void {
+  const H = of.length;
+  let h = 0;
+  for (; h + 3 < H; h += 4) {
+    const a = of[h] as number;
+    const b = of[h + 1] as number;
+    const c = of[h + 2] as number;
+    const d = of[h + 3] as number;
+    mass[a] = (mass[a] as number) + (weights[h] as number);
+    mass[b] = (mass[b] as number) + (weights[h + 1] as number);
+    mass[c] = (mass[c] as number) + (weights[h + 2] as number);
+    mass[d] = (mass[d] as number) + (weights[h + 3] as number);
   }
+  for (; h < H; h++) {
+    const g = of[h] as number;
+    mass[g] = (mass[g] as number) + (weights[h] as number);
+  }
+}
+
+/** What is reported of one character at one rate of slips, over its profiles. */
+interface Reports {
+  /** P(state reported | profile), states x P. */
+  readonly said: Float64Array;
+  /** H(report | profile) in bits, length P. */
+  readonly noise: Float64Array;
+}
+
+function reportsOf(matrix: Matrix, character: number, times: number): Reports {
+  const { hypotheses: H, firstRow, truth, slip, cap } = matrix;
+  const { sample } = matrix.profiles[character] as Profiles;
+  const rate = slipRate(characterOf(matrix, character).misread, cap[character] as number, times, 'sure');
+  const P = sample.length;
+  const first = firstRow[character] as number;
+  const said = new Float64Array(((firstRow[character + 1] as number) - first) * P);
+  const noise = new Float64Array(P);
+  for (let j = 0; j < said.length; j++) {
+    const i = (first + Math.floor(j / P)) * H + (sample[j % P] as number);
+    const report = (1 - rate) * (truth[i] as number) + rate * (slip[i] as number);
+    said[j] = report;
+    noise[j % P] = (noise[j % P] as number) - xlogx(report);
+  }
+  return { said, noise };
 }
 
 /** Nearest of a few rates, so that the table of conditional entropies is made a few times and not for every answer. */
@@ -110,6 +142,7 @@ export function propose(
 /** Share of the weight inside the key on taxa to which the character applies; 1 when no weight is left inside. */
 export function applyingShare(matrix: Matrix, weights: Float64Array, character: number): number {
   const T = matrix.outside;
+  if (matrix.profiles[character]?.absent === -1) return 1;
   let inside = 0;
   let applying = 0;
   for (let t = 0; t < T; t++) {

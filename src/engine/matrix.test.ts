@@ -61,6 +61,32 @@ describe('a compiled matrix', () => {
     expect(column(matrix, 'truth', 0, matrix.outside)).toEqual(close([0.5, 0.25, 0.25]));
   });
 
+  test('puts hypotheses into one profile only when they show the same, slip alike, and the character applies to both', () => {
+    fc.assert(
+      fc.property(anyMatrix(), (spec) => {
+        const matrix = compileMatrix(spec);
+        matrix.profiles.forEach(({ of, sample, absent }, c) => {
+          expect(of).toHaveLength(matrix.hypotheses);
+          expect(new Set(of)).toEqual(new Set(sample.keys()));
+          of.forEach((g, h) => {
+            for (const kind of ['truth', 'slip'] as const)
+              expect(column(matrix, kind, c, h)).toEqual(column(matrix, kind, c, sample[g] as number));
+            if (h < matrix.outside) expect(g === absent).toBe(matrix.applies[c * matrix.outside + h] === 0);
+          });
+        });
+      }),
+    );
+  });
+
+  test('knows the same trait again, however often it comes', () => {
+    const traits = [[1, 0], [0, 1], undefined, 'absent', [1, 0], 'absent', undefined, [0.5, 0.5]] as const;
+    const { profiles } = matrixOf(
+      traits.map((_, t) => native(`t${t}`)),
+      [character('leaf', traits)],
+    );
+    expect(Array.from(profiles[0]?.of ?? [])).toEqual([0, 1, 2, 3, 0, 3, 2, 4, 5]);
+  });
+
   test('lets unknown count as applying', () => {
     expect(Array.from(matrixOf([native('a'), native('b')], [character('c', [undefined, [1, 0]])]).applies)).toEqual([
       1, 1,

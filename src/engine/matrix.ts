@@ -1,5 +1,6 @@
 // One compiled matrix per key: typed arrays that every later step only multiplies and adds.
 import { classMass } from './measures.ts';
+import { type Group, grouping, type Profiles } from './profiles.ts';
 import { slipCap, slipTable } from './slips.ts';
 import { type CharacterSpec, EngineError, type MatrixSpec, type TraitSpec } from './spec.ts';
 
@@ -25,6 +26,8 @@ export interface Matrix {
   readonly cap: Float64Array;
   /** 1 where the character applies to the taxon (unknown counts as applying), C x T. */
   readonly applies: Uint8Array;
+  /** One for each character: which hypotheses show the same of it. */
+  readonly profiles: readonly Profiles[];
 }
 
 /** Compiles a specification. @throws EngineError when it contradicts itself. */
@@ -43,33 +46,55 @@ export function compileMatrix(spec: MatrixSpec): Matrix {
   const cap = new Float64Array(C);
   const applies = new Uint8Array(C * T);
   const prior = priors(spec);
-  spec.characters.forEach((character, c) => {
+  const profiles = spec.characters.map((character, c): Profiles => {
+    if (character.traits.length !== T)
+      throw new EngineError(`${character.id}: ${character.traits.length} traits for ${T} taxa`);
     const table = slipTable(character);
     cap[c] = slipCap(table);
-    const profiles = character.traits.map((trait) => profile(character, trait));
-    if (profiles.length !== T) throw new EngineError(`${character.id}: ${profiles.length} traits for ${T} taxa`);
-    const S = character.states.length;
-    const background = mean(profiles, prior, S);
+    const grouped = grouping(character.traits);
+    const shown = grouped.map(({ sample }) => profile(character, character.traits[sample]));
+    const background = mean(shown, grouped, prior, character.states.length);
     const put = (h: number, p: readonly number[], reading: readonly number[]) => {
-      for (let s = 0; s < S; s++) {
-        truth[((firstRow[c] as number) + s) * H + h] = p[s] as number;
-        slip[((firstRow[c] as number) + s) * H + h] = reading[s] as number;
+      for (let s = 0, i = (firstRow[c] as number) * H + h; s < p.length; s++, i += H) {
+        truth[i] = p[s] as number;
+        slip[i] = reading[s] as number;
       }
     };
     const misreading = (p: readonly number[]) =>
       p.map((_, to) => p.reduce((sum, q, from) => sum + q * (table[from]?.[to] ?? 0), 0));
-    // Where a character means nothing, a report of it is noise.
-    const even = character.states.map(() => 1 / S);
-    const anything = outsideProfile(background);
-    profiles.forEach((p, t) => {
-      applies[c * T + t] = p === 'absent' ? 0 : 1;
-      if (p === 'absent') put(t, even, even);
-      else if (p === undefined) put(t, background, misreading(background));
-      else put(t, p, misreading(p));
+    const of = new Int32Array(H);
+    grouped.forEach(({ taxa }, g) => {
+      const it = shown[g];
+      // Where a character means nothing, a report of it is noise.
+      const p = it === 'absent' ? character.states.map(() => 1 / character.states.length) : (it ?? background);
+      const reading = it === 'absent' ? p : misreading(p);
+      for (const t of taxa) {
+        put(t, p, reading);
+        applies[c * T + t] = it === 'absent' ? 0 : 1;
+        of[t] = g;
+      }
     });
+    const anything = outsideProfile(background);
     put(T, anything, misreading(anything));
+    of[T] = grouped.length;
+    return {
+      of,
+      sample: Uint32Array.from([...grouped.map(({ sample }) => sample), T]),
+      absent: shown.indexOf('absent'),
+    };
   });
-  return { spec, hypotheses: H, outside: T, logPrior: prior.map(Math.log), firstRow, truth, slip, cap, applies };
+  return {
+    spec,
+    hypotheses: H,
+    outside: T,
+    logPrior: prior.map(Math.log),
+    firstRow,
+    truth,
+    slip,
+    cap,
+    applies,
+    profiles,
+  };
 }
 
 /** P(state | taxon) of one trait; the word `absent` and undefined (unknown) pass through. */
@@ -85,15 +110,16 @@ function profile(character: CharacterSpec, trait: TraitSpec | undefined): readon
 
 /** The key's own background: what the plants of which this is known show, weighted by how common they are. */
 function mean(
-  profiles: readonly (readonly number[] | 'absent' | undefined)[],
+  shown: readonly (readonly number[] | 'absent' | undefined)[],
+  groups: readonly Group[],
   prior: Float64Array,
   S: number,
 ): number[] {
   const sum = new Array<number>(S).fill(0);
   let total = 0;
-  profiles.forEach((p, t) => {
+  shown.forEach((p, g) => {
     if (p === 'absent' || p === undefined) return;
-    const w = prior[t] as number;
+    const w = (groups[g] as Group).taxa.reduce((all, t) => all + (prior[t] as number), 0);
     total += w;
     for (let s = 0; s < S; s++) sum[s] = (sum[s] as number) + w * (p[s] as number);
   });

@@ -1,6 +1,7 @@
 // Which answer is most worth a second look: the one most likely misread, as all answers together let it be judged.
 import { characterOf, type Evidence, rateOf } from './likelihood.ts';
 import type { Matrix } from './matrix.ts';
+import type { Profiles } from './profiles.ts';
 import { slipTable } from './slips.ts';
 import type { Posterior } from './standing.ts';
 
@@ -28,14 +29,17 @@ export function secondLooks(from: Posterior): SecondLook[] {
     .map((e, k) => {
       const astray = slippedFromElsewhere(matrix, e);
       const term = from.terms[k] as Float64Array;
+      const P = astray.length;
       const rate = [...rates.map(({ times }) => times), 1].map((times) => rateOf(matrix, e.answer, times * observer));
       // The last row are plants that resemble one of the key's, and now and then show anything instead.
       const differs = kin?.differs ?? 0;
-      const resembling = astray.map((own) => (1 - differs) * own + differs * (astray[matrix.outside] as number));
+      const anything = astray[e.of[matrix.outside] as number] as number;
+      const resembling = astray.map((own) => (1 - differs) * own + differs * anything);
       const misread = weights.reduce((sum, weight, i) => {
         const r = Math.floor(i / H);
-        const slip = weight * (rate[r] as number) * ((r < rates.length ? astray : resembling)[i % H] as number);
-        return slip > 0 ? sum + slip / Math.exp(term[i] as number) : sum;
+        const g = e.of[i % H] as number;
+        const slip = weight * (rate[r] as number) * ((r < rates.length ? astray : resembling)[g] as number);
+        return slip > 0 ? sum + slip / Math.exp(term[r * P + g] as number) : sum;
       }, 0);
       return { character: e.answer.character, chance: misread / total };
     })
@@ -48,12 +52,11 @@ function slippedFromElsewhere(matrix: Matrix, { answer, slipped }: Evidence): Fl
   const ticked = [...new Set(answer.states)];
   const table = slipTable(characterOf(matrix, answer.character));
   const first = matrix.firstRow[answer.character] as number;
+  const { sample } = matrix.profiles[answer.character] as Profiles;
   const stays = ticked.map((s) => ticked.reduce((sum, to) => sum + (table[s]?.[to] ?? 0), 0));
-  return slipped.map((all, h) =>
-    ticked.reduce(
-      (rest, s, i) =>
-        Math.max(0, rest - (matrix.truth[(first + s) * matrix.hypotheses + h] as number) * (stays[i] as number)),
-      all,
-    ),
+  const shows = (g: number, s: number) =>
+    matrix.truth[(first + s) * matrix.hypotheses + (sample[g] as number)] as number;
+  return slipped.map((all, g) =>
+    ticked.reduce((rest, s, i) => Math.max(0, rest - shows(g, s) * (stays[i] as number)), all),
   );
 }

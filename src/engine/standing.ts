@@ -1,5 +1,5 @@
 // How every hypothesis stands after the answers, with the observer's own rate of slips inferred beside it.
-import { type Evidence, evidenceOf, likelihoodAt, rateOf } from './likelihood.ts';
+import { type Evidence, evidenceOf, likelihoodOf, rateOf } from './likelihood.ts';
 import type { Matrix } from './matrix.ts';
 import { type Answer, EngineError } from './spec.ts';
 
@@ -15,7 +15,7 @@ export interface Posterior {
   readonly rates: Float64Array;
   /** Logarithms, (rates + 1) x H, not normalised; for the last row see priorJoint. */
   readonly joint: Float64Array;
-  /** Logarithm of the likelihood of each answer, (rates + 1) x H. */
+  /** Logarithm of the likelihood of each answer, (rates + 1) x the profiles of its evidence. */
   readonly terms: readonly Float64Array[];
 }
 
@@ -30,7 +30,9 @@ export function posterior(matrix: Matrix, answers: readonly Answer[], observer =
   const evidence = answers.map((answer) => evidenceOf(matrix, answer));
   const terms = evidence.map((e) => logTerms(matrix, e, observer));
   const joint = priorJoint(matrix);
-  for (const term of terms) add(joint, term);
+  terms.forEach((term, k) => {
+    add(joint, evidence[k] as Evidence, term);
+  });
   return { matrix, observer, evidence, terms, joint, ...marginals(matrix, joint) };
 }
 
@@ -52,7 +54,7 @@ export function readyAnswer(matrix: Matrix, answer: Answer, observer = 1): Ready
  */
 export function extended(from: Posterior, { evidence, term }: ReadyAnswer): Posterior {
   const joint = from.joint.slice();
-  add(joint, term);
+  add(joint, evidence, term);
   return {
     ...from,
     evidence: [...from.evidence, evidence],
@@ -62,8 +64,11 @@ export function extended(from: Posterior, { evidence, term }: ReadyAnswer): Post
   };
 }
 
-function add(joint: Float64Array, term: Float64Array): void {
-  for (let i = 0; i < joint.length; i++) joint[i] = (joint[i] as number) + (term[i] as number);
+function add(joint: Float64Array, { of, right }: Evidence, term: Float64Array): void {
+  const H = of.length;
+  for (let row = 0, first = 0; row < joint.length; row += H, first += right.length)
+    for (let h = 0; h < H; h++)
+      joint[row + h] = (joint[row + h] as number) + (term[first + (of[h] as number)] as number);
 }
 
 /** The observer's mean rate of slips in multiples of a novice's, as the answers so far let it be judged. */
@@ -91,21 +96,25 @@ function priorJoint(matrix: Matrix): Float64Array {
 }
 
 function logTerms(matrix: Matrix, evidence: Evidence, observer: number): Float64Array {
-  const H = matrix.hypotheses;
   const { rates, kin } = matrix.spec;
-  const out = new Float64Array((rates.length + 1) * H);
+  const P = evidence.right.length;
+  const term = new Float64Array((rates.length + 1) * P);
+  const put = (row: number, times: number, differs: number) => {
+    const rate = rateOf(matrix, evidence.answer, times * observer);
+    const anything = differs * likelihoodOf(evidence, evidence.of[matrix.outside] as number, rate);
+    for (let g = 0; g < P; g++)
+      term[row * P + g] = Math.log((1 - differs) * likelihoodOf(evidence, g, rate) + anything);
+  };
   rates.forEach((rate, r) => {
-    out.set(likelihoodAt(evidence, rateOf(matrix, evidence.answer, rate.times * observer)).map(Math.log), r * H);
+    put(r, rate.times, 0);
   });
-  const differs = kin?.differs ?? 0;
-  const usual = likelihoodAt(evidence, rateOf(matrix, evidence.answer, observer));
-  const anything = usual[matrix.outside] as number;
-  out.set(
-    usual.map((l) => Math.log((1 - differs) * l + differs * anything)),
-    rates.length * H,
-  );
-  return out;
+  // Without kin that row has no weight, whatever its terms.
+  if (kin) put(rates.length, 1, kin.differs);
+  return term;
 }
+
+/** Its exponential is less than the least double. */
+const NOTHING = -746;
 
 function marginals(matrix: Matrix, joint: Float64Array): { p: Float64Array; rates: Float64Array } {
   const { hypotheses: H, outside: T } = matrix;
@@ -115,17 +124,24 @@ function marginals(matrix: Matrix, joint: Float64Array): { p: Float64Array; rate
   const R = matrix.spec.rates.length;
   const p = new Float64Array(H);
   const rates = new Float64Array(R);
-  let total = 0;
-  for (let r = 0; r <= R; r++)
-    for (let h = 0; h < H; h++) {
-      const weight = Math.exp((joint[r * H + h] as number) - top);
-      total += weight;
-      if (r === R) p[T] = (p[T] as number) + weight;
-      else {
-        p[h] = (p[h] as number) + weight;
-        rates[r] = (rates[r] as number) + weight;
-      }
+  for (let r = 0; r <= R; r++) {
+    let held = 0;
+    for (let h = 0, i = r * H; h < H; h++, i++) {
+      const log = (joint[i] as number) - top;
+      if (log < NOTHING) continue;
+      const weight = Math.exp(log);
+      held += weight;
+      if (r < R) p[h] = (p[h] as number) + weight;
     }
-  const rated = rates.reduce((sum, x) => sum + x, 0);
-  return { p: p.map((x) => x / total), rates: rates.map((x) => x / rated) };
+    if (r < R) rates[r] = held;
+    else p[T] = (p[T] as number) + held;
+  }
+  return { p: normalised(p), rates: normalised(rates) };
+}
+
+function normalised(weights: Float64Array): Float64Array {
+  let total = 0;
+  for (let i = 0; i < weights.length; i++) total += weights[i] as number;
+  for (let i = 0; i < weights.length; i++) weights[i] = (weights[i] as number) / total;
+  return weights;
 }

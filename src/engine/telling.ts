@@ -25,7 +25,10 @@ export function rivalsOf(from: Posterior, taxon: number, telling: number): Rival
     .map(({ a, b, needs }) => {
       const rival = a === taxon ? b : a;
       const told = from.evidence
-        .filter((_, k) => (likelihoods[k]?.[taxon] as number) >= telling * (likelihoods[k]?.[rival] as number))
+        .filter((_, k) => {
+          const likelihood = likelihoods[k] as (hypothesis: number) => number;
+          return likelihood(taxon) >= telling * likelihood(rival);
+        })
         .map((e) => e.answer.character);
       return { taxon: rival, told, needs };
     });

@@ -18,13 +18,13 @@ export function reasons(from: Posterior): (taxon: number) => { for: Weight[]; ag
   const times = meanTimes(from);
   const columns = from.evidence.map((e) => {
     const likelihood = likelihoodAt(e, rateOf(matrix, e.answer, times));
-    const overall = likelihood.reduce((sum, l, h) => sum + l * Math.exp(matrix.logPrior[h] as number), 0);
+    const overall = matrix.logPrior.reduce((sum, log, h) => sum + likelihood(h) * Math.exp(log), 0);
     return { character: e.answer.character, likelihood, overall };
   });
   return (taxon) => {
     const weights = columns.map(({ character, likelihood, overall }) => ({
       character,
-      bits: Math.log2((likelihood[taxon] as number) / overall),
+      bits: Math.log2(likelihood(taxon) / overall),
     }));
     return {
       for: weights.filter((w) => w.bits >= WORTH_SAYING).sort((a, b) => b.bits - a.bits),
