@@ -1,5 +1,8 @@
 // The branching key: built from the matrix, numbered, and checked where it is written by hand.
+export { type Built, completed } from './completed.ts';
 export { huffman, longestMean, possibleKeys, shortestMean } from './count.ts';
+export type { Further } from './further.ts';
+export { type NumberedCouplet, type NumberedLead, numbered } from './numbering.ts';
 export {
   checked,
   type KeyCharacter,
@@ -11,3 +14,12 @@ export {
 } from './problem.ts';
 export { type BuiltKey, buildKey, USUAL_WORK, type Work } from './search.ts';
 export { costOf, endsOf, type Here, type KeyNode } from './tree.ts';
+export {
+  type Arrival,
+  checkWritten,
+  type Fault,
+  type Goal,
+  type WrittenCheck,
+  type WrittenCouplet,
+  type WrittenLead,
+} from './written.ts';
