@@ -16,18 +16,25 @@ export interface Further {
 const AGREES = 0.9;
 /** ... and is known of at least this share of the plants in each lead (ours). */
 const KNOWN = 0.75;
+/** ... and need not name more states than this in its shorter lead (ours). */
+const NAMED = 4;
 
 /**
  * For each character that splits the taxa under a couplet as its main one does: what each lead may say of it. Ordered by
  * how often a novice who goes by it alone comes out right, times what they see of it for one glance of effort. Every state
- * goes to the lead in which most of the plants show it.
+ * goes to the lead in which most of the plants show it. Characters that were `asked` on the way are done with.
  */
-export function furtherOf(problem: KeyProblem, node: KeyNode): readonly (readonly Further[])[] {
+export function furtherOf(
+  problem: KeyProblem,
+  node: KeyNode,
+  asked: ReadonlySet<number>,
+): readonly (readonly Further[])[] {
   const found: { leads: Further[]; worth: number; c: number }[] = [];
   problem.characters.forEach((character, c) => {
-    if (c === node.character) return;
+    if (c === node.character || asked.has(c)) return;
     const agreed = agreement(problem, character, node);
     if (agreed === undefined || agreed.share < AGREES) return;
+    if (Math.min(...agreed.states.map((states) => states.length)) > NAMED) return;
     const how = agreed.share > 1 - 1e-9 ? ('always' as const) : ('usually' as const);
     const leads = agreed.states.map((states) => ({ character: character.character, states, how }));
     found.push({ leads, worth: (agreed.share * (1 - character.misread)) / character.cost, c });
@@ -43,6 +50,7 @@ function agreement(
 ): { share: number; states: number[][] } | undefined {
   const main = problem.characters[node.character as number] as KeyCharacter;
   const mass = node.leads.map(() => new Float64Array(states));
+  const counts = new Uint8Array(states);
   for (const [b, { to }] of node.leads.entries()) {
     let known = 0;
     for (const { taxon, weight } of to.taxa) {
@@ -59,6 +67,7 @@ function agreement(
       const kept = 1 - (stray?.reduce((sum, x) => sum + x, 0) ?? 0);
       for (let s = 0; s < states; s++) {
         const x = kept * (p[s] as number) + (stray?.[s] ?? 0);
+        if ((p[s] as number) > 0) counts[s] = 1;
         const of = mass[b] as Float64Array;
         of[s] = (of[s] as number) + weight * x;
       }
@@ -73,7 +82,7 @@ function agreement(
     const most = weights.reduce((best, w, b) => (w > (weights[best] as number) ? b : best), 0);
     all += weights.reduce((sum, w) => sum + w, 0);
     right += weights[most] as number;
-    if ((weights[most] as number) > 0) (out[most] as number[]).push(s);
+    if (counts[s] === 1) (out[most] as number[]).push(s);
   }
   return all > 0 && out.every((of) => of.length > 0) ? { share: right / all, states: out } : undefined;
 }

@@ -31,12 +31,12 @@ export interface NumberedCouplet {
  */
 export function numbered(problem: KeyProblem, root: KeyNode): NumberedCouplet[] {
   const couplets: NumberedCouplet[] = [];
-  const put = (node: KeyNode, from: number): number => {
+  const put = (node: KeyNode, from: number, asked: ReadonlySet<number>): number => {
     const number = couplets.length + 1;
     const leads: NumberedLead[] = [];
     couplets.push({ number, from, taxa: node.taxa.map(({ taxon }) => taxon), leads });
     const main = node.character as number;
-    const further = furtherOf(problem, node);
+    const further = furtherOf(problem, node, asked);
     const order = node.leads.map((_, b) => b).sort((a, b) => countOf(node, a) - countOf(node, b) || a - b);
     for (const b of order) {
       const { states, to } = node.leads[b] as KeyNode['leads'][number];
@@ -44,12 +44,12 @@ export function numbered(problem: KeyProblem, root: KeyNode): NumberedCouplet[] 
         character: problem.characters[main]?.character as number,
         states,
         further: further.map((leadsOf) => leadsOf[b] as Further),
-        to: to.leads.length > 0 ? put(to, number) : to.taxa.map(({ taxon }) => taxon),
+        to: to.leads.length > 0 ? put(to, number, new Set([...asked, main])) : to.taxa.map(({ taxon }) => taxon),
       });
     }
     return number;
   };
-  if (root.leads.length > 0) put(root, 0);
+  if (root.leads.length > 0) put(root, 0, new Set());
   return couplets;
 }
 

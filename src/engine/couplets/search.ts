@@ -63,7 +63,7 @@ export function buildKey(problem: KeyProblem, given: Partial<Work> = {}): BuiltK
       if (bits > 0) work.rate = known.upper / bits;
       improve(work, root, round);
       work.allowed = work.opened + allowed.bound / rounds;
-      lower = Math.max(known.lower, proveFurther(work, root, known.upper));
+      lower = Math.max(lower, known.lower, proveFurther(work, root, known.upper));
     }
   }
   const tree = treeOf(work, root);
