@@ -1,6 +1,10 @@
+export { SessionError } from './error.ts';
 export { type Feature, type FeatureMark, features } from './features.ts';
+export { type Branch, type Fork, type Forks, forksOf, heaviest, weights } from './forks.ts';
 export { type Check, isOpen, type LookalikeOf, lookalikesOf } from './lookalikes.ts';
 export { stateOrder } from './order.ts';
 export { effects, type RequestName, type Requests } from './requests.ts';
-export type { Question, QuestionReason, SessionState, Snapshot } from './state.ts';
-export { observersOf, SessionError, type SessionStart, SessionStore } from './store.ts';
+export type { Asked, Question, QuestionReason, SessionState, Snapshot, Way } from './state.ts';
+export { observersOf, type SessionStart, SessionStore } from './store.ts';
+export { type Place, type Step, type Turn, type Walk, walk } from './walk.ts';
+export type { WrongTurn } from './wrong-turn.ts';

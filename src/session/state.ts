@@ -1,5 +1,11 @@
 // One person's run through a key: what is kept, and what is shown of it.
 import type { Identification, KeyAnswer, Month, PreparedKey } from '../key/index.ts';
+import type { Fork } from './forks.ts';
+import type { Place, Turn, Walk } from './walk.ts';
+import type { WrongTurn } from './wrong-turn.ts';
+
+/** Step by step through the key's couplets, or by the characters that serve best. */
+export type Way = 'couplets' | 'free';
 
 /** What is kept between requests; everything else follows from it and the key. */
 export interface SessionState {
@@ -12,6 +18,12 @@ export interface SessionState {
   readonly chosen?: string;
   /** After a verdict: go on asking although it is settled. */
   readonly onward: boolean;
+  /** Never `couplets` where the key has none. */
+  readonly way: Way;
+  /** What was said at couplets and stands in no answer; one for each couplet at most. */
+  readonly turns: readonly Turn[];
+  /** The place that a person carried on from; undefined: all of the way follows from the answers. */
+  readonly from?: Place;
 }
 
 /** Why a question is asked. */
@@ -29,12 +41,28 @@ export interface Question {
   readonly order: readonly string[];
 }
 
+/** A couplet to be put to a person. */
+export interface Asked {
+  readonly fork: Fork;
+  /** As of a question. */
+  readonly number: number;
+  readonly reason: QuestionReason;
+  /** Index of the lead that was taken before, when it is looked at again. */
+  readonly lead?: number;
+}
+
 /** A frozen picture of the session: all that an element draws. */
 export interface Snapshot extends SessionState {
   readonly prepared: PreparedKey;
   readonly identification: Identification;
   /** Undefined when there is nothing more to ask, or the verdict stands and nobody asked to go on. */
   readonly question?: Question;
+  /** The couplet to ask instead, where the way leads through the couplets and they have something to ask. */
+  readonly asked?: Asked;
+  /** Where the answers lead in the couplets, whichever way is taken; undefined for a key without any. */
+  readonly walk?: Walk;
+  /** The branch walked into no longer holds the weight; only on the way through the couplets. */
+  readonly wrong?: WrongTurn;
   /** How many taxa still fit: those within reach of the likeliest one. */
   readonly fitting: number;
   /** Probability that the plant is a native one of this key. */

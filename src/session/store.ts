@@ -1,14 +1,13 @@
 // One store for one person's run: requests in, frozen snapshots out. It knows no screen and no clock.
 import { WORTH_ASKING } from '../engine/index.ts';
 import { identify, type Key, type KeyAnswer, type Month, type PreparedKey, readInquiry } from '../key/index.ts';
+import { SessionError } from './error.ts';
+import { forksOf } from './forks.ts';
 import { stateOrder } from './order.ts';
 import { effects, type RequestName, type Requests } from './requests.ts';
-import type { Question, SessionState, Snapshot } from './state.ts';
-
-/** A request that names what the key does not have. */
-export class SessionError extends Error {
-  override readonly name = 'SessionError';
-}
+import type { Asked, Question, SessionState, Snapshot } from './state.ts';
+import { type Walk, walk } from './walk.ts';
+import { wrongTurn } from './wrong-turn.ts';
 
 export interface SessionStart {
   readonly month: Month;
@@ -35,7 +34,14 @@ export class SessionStore {
     const observer = start.observer ?? (observersOf(prepared.key)[0] as string);
     const checked = readInquiry(prepared, { month: start.month, observer, answers: start.trail ?? [] });
     this.#prepared = prepared;
-    this.#state = { month: checked.month, observer: checked.observer, trail: checked.answers, onward: false };
+    this.#state = {
+      month: checked.month,
+      observer: checked.observer,
+      trail: checked.answers,
+      onward: false,
+      way: forksOf(prepared) ? 'couplets' : 'free',
+      turns: [],
+    };
     this.#snapshot = draw(prepared, this.#state);
   }
 
@@ -45,7 +51,7 @@ export class SessionStore {
 
   /** Carries out a request and tells whoever listens. @throws SessionError, AnswersError; the session then stays as it was. */
   request<Name extends RequestName>(name: Name, detail: Requests[Name]): void {
-    const next = effects[name](this.#state, detail);
+    const next = effects[name](this.#state, detail, forksOf(this.#prepared));
     if (next.chosen !== undefined && !this.#prepared.characterIndex.has(next.chosen))
       throw new SessionError(`the key has no character ${next.chosen}`);
     readInquiry(this.#prepared, { month: next.month, observer: next.observer, answers: next.trail });
@@ -67,6 +73,16 @@ function draw(prepared: PreparedKey, state: SessionState): Snapshot {
   const within = (lead?.probability ?? 0) * STILL_FITS;
   const native = new Set(prepared.key.taxa.filter((taxon) => taxon.status === 'native').map((taxon) => taxon.id));
   const question = questionOf(state, identification);
+  const forks = forksOf(prepared);
+  const p = new Float64Array(prepared.key.taxa.length);
+  for (const { taxon, probability } of identification.standing)
+    p[prepared.taxonIndex.get(taxon) as number] = probability;
+  const walked = forks && walk(prepared, forks, state, p);
+  const asked = walked && askedOf(state, identification, walked);
+  const wrong =
+    walked && state.way === 'couplets' && !isDone(state, identification)
+      ? wrongTurn(walked, identification.recheck, p)
+      : undefined;
   return Object.freeze({
     ...state,
     trail: Object.freeze([...state.trail]),
@@ -75,22 +91,56 @@ function draw(prepared: PreparedKey, state: SessionState): Snapshot {
     fitting: identification.standing.filter((s) => s.probability >= within).length,
     natives: identification.standing.reduce((sum, s) => sum + (native.has(s.taxon) ? s.probability : 0), 0),
     answered: state.trail.filter((step) => !('skipped' in step)).length,
+    ...(walked ? { walk: walked } : {}),
+    ...(asked ? { asked } : {}),
+    ...(wrong ? { wrong } : {}),
     ...(question ? { question: { ...question, order: stateOrder(prepared, identification, question.character) } } : {}),
   });
 }
 
+/** A verdict stands and nobody asked to go on. */
+const isDone = ({ onward }: SessionState, { verdict }: Snapshot['identification']): boolean =>
+  verdict.kind === 'settled' && !onward;
+
+/** The number of the next question: what was said at couplets and stands in no answer counts too. */
+const nextNumber = ({ trail, turns }: SessionState): number => trail.length + turns.length + 1;
+
+/** The couplet to ask: the next on the way, or the one of a character to be looked at again. */
+function askedOf(
+  state: SessionState,
+  identification: Snapshot['identification'],
+  { path, at }: Walk,
+): Asked | undefined {
+  const { way, chosen, trail } = state;
+  if (way !== 'couplets') return undefined;
+  const number = nextNumber(state);
+  if (chosen !== undefined) {
+    const step = path.find(({ fork }) => fork.character === chosen);
+    const before = trail.findIndex((one) => one.character === chosen);
+    if (step && before >= 0)
+      return {
+        fork: step.fork,
+        number: before + 1,
+        reason: 'changing',
+        ...(step.open ? {} : { lead: step.lead }),
+      };
+    return at?.character === chosen ? { fork: at, number, reason: 'proposed' } : undefined;
+  }
+  return at && !isDone(state, identification) ? { fork: at, number, reason: 'proposed' } : undefined;
+}
+
 function questionOf(
   state: SessionState,
-  { next, verdict }: Snapshot['identification'],
+  identification: Snapshot['identification'],
 ): Omit<Question, 'order'> | undefined {
+  const { next } = identification;
   const before = state.trail.findIndex((step) => step.character === state.chosen);
   const answer = state.trail[before];
   if (state.chosen !== undefined)
     return answer
       ? { character: state.chosen, number: before + 1, reason: 'changing', answer }
-      : { character: state.chosen, number: state.trail.length + 1, reason: 'chosen' };
+      : { character: state.chosen, number: nextNumber(state), reason: 'chosen' };
   const [best] = next;
-  const done = verdict.kind === 'settled' && !state.onward;
-  if (done || best === undefined || best.bits < WORTH_ASKING) return undefined;
-  return { character: best.character, number: state.trail.length + 1, reason: 'proposed' };
+  if (isDone(state, identification) || best === undefined || best.bits < WORTH_ASKING) return undefined;
+  return { character: best.character, number: nextNumber(state), reason: 'proposed' };
 }

@@ -24,13 +24,19 @@ import pondAlgae from '../answers/pond-algae.json' with { type: 'json' };
 
 let prepared: PreparedKey | undefined;
 
+const files = { key, characters, taxa, guidance, sources, 'text/es': text };
+const prepare = (content: Readonly<Record<string, unknown>>): PreparedKey =>
+  prepareKey(readKey(new Map(Object.entries(content).map(([name, one]) => [`${name}.json`, JSON.stringify(one)]))));
+
+/** The demonstration's plants and characters, without its branching key: what its questions ask by themselves. */
 export function streambank(): PreparedKey {
-  const files = { key, characters, taxa, guidance, sources, 'text/es': text };
-  prepared ??= prepareKey(
-    readKey(new Map(Object.entries(files).map(([name, content]) => [`${name}.json`, JSON.stringify(content)]))),
-  );
+  prepared ??= prepare(files);
   return prepared;
 }
+
+/** The same with these couplets, as a file has them; none for an empty list. */
+export const streambankWith = (couplets: readonly object[]): PreparedKey =>
+  prepare(couplets.length > 0 ? { ...files, couplets: { couplets } } : files);
 
 /** The name of a plant that is shown in a language. */
 export function commonName(taxon: string, language = 'en'): string {

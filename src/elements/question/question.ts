@@ -1,9 +1,12 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { query, state } from 'lit/decorators.js';
 import { keyed } from 'lit/directives/keyed.js';
+import type { Settings } from '../../contexts/index.ts';
 import type { Character, KeyAnswer, State } from '../../key/index.ts';
 import type { Question } from '../../session/index.ts';
 import type { QuestionWords } from '../../words/index.ts';
+import { askingStyles } from '../shared/asking.styles.ts';
+import { barOf, cautionOf, headingOf, helpOf, type Sureness, stepOf } from '../shared/asking.ts';
 import { fire } from '../shared/events.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { classWords } from '../shared/sizes.ts';
@@ -13,8 +16,6 @@ import { renderFeatures } from './features.ts';
 import { questionStyles } from './question.styles.ts';
 import { renderTyped } from './typed.ts';
 
-type Sureness = keyof QuestionWords['sureness'];
-const SURENESS: readonly Sureness[] = ['sure', 'think', 'guess'];
 /** Most answers shown at once; what would hide a single one shows it instead. */
 const SHOWN = 6;
 
@@ -33,7 +34,7 @@ const SHOWN = 6;
  * @csspart bar - The buttons that send the answer.
  */
 export class LeadwortQuestion extends LeadwortPart {
-  static override styles = [shared, questionStyles];
+  static override styles = [shared, askingStyles, questionStyles];
 
   @state() private draft: Draft = draftOf();
   @state() private showsAll = false;
@@ -131,66 +132,32 @@ export class LeadwortQuestion extends LeadwortPart {
     return html`${keyed(`${question?.reason} ${question?.character}`, html`<div class=${question ? 'question' : 'question end'}>${asked}</div>`)}${others}`;
   }
 
-  #renderHeading(text: string, step: string | typeof nothing = nothing): TemplateResult {
-    return html`<div role="heading" aria-level=${this.settings?.headingLevel ?? 2} tabindex="-1" id="heading">
-      ${step === nothing ? nothing : html`<span class="step" part="step">${step}<span class="unseen">: </span></span>`}
-      <span part="heading">${text}</span>
-    </div>`;
-  }
-
   #renderEnd(): TemplateResult {
-    const words = this.settings?.words.question as QuestionWords;
-    if (!this.#settled) return this.#renderHeading(words.exhausted);
+    const settings = this.settings as Settings;
+    const { question: words } = settings.words;
+    if (!this.#settled) return headingOf(words.exhausted, settings);
     return html`
-      ${this.#renderHeading(words.settled)}
+      ${headingOf(words.settled, settings)}
       <button class="outline onward" type="button" @click=${() => this.#go('onward')}>${words.onward}</button>
     `;
   }
 
   #renderQuestion(question: Question, character: Character): TemplateResult {
-    const words = this.settings?.words;
-    if (!words) return html``;
-    const number = question.reason === 'changing' ? words.question.again : words.question.number;
+    const settings = this.settings as Settings;
+    const say = (sentence: string) => this.say(sentence);
     return html`
-      ${this.#renderHeading(
-        this.say(character.question),
-        `${number(question.number)} · ${words.common.part[character.part]}`,
-      )}
-      ${this.#renderHelp(character)} ${this.#renderCaution(character)}
+      ${headingOf(say(character.question), settings, stepOf(question, character, settings))}
+      ${helpOf(character, settings, say)} ${cautionOf(character, settings, say)}
       ${this.#renderCards(character)}
       ${
-        character.kind === 'measure' && this.settings
-          ? renderTyped(question, character, this.draft, this.settings, (draft) => {
+        character.kind === 'measure'
+          ? renderTyped(question, character, this.draft, settings, (draft) => {
               this.draft = draft;
             })
           : nothing
       }
-      ${this.#renderBar(question, character)}
+      ${this.#renderBar(question, character, settings)}
     `;
-  }
-
-  #renderHelp(character: Character): TemplateResult | typeof nothing {
-    const words = this.settings?.words.question as QuestionWords;
-    const trade = character.trade === character.question ? '' : character.trade;
-    if (!character.help && !trade) return nothing;
-    return html`<details class="help">
-      <summary>${words.help}</summary>
-      ${character.help ? html`<p>${this.say(character.help)}</p>` : nothing}
-      ${trade ? html`<p class="quiet">${words.trade(this.say(trade))}</p>` : nothing}
-    </details>`;
-  }
-
-  #renderCaution(character: Character): TemplateResult | typeof nothing {
-    const words = this.settings?.words.question as QuestionWords;
-    const cautions = [
-      ...(character.effort === 'dig' ? [words.dig] : []),
-      ...(character.caution ? [this.say(character.caution)] : []),
-    ];
-    if (cautions.length === 0) return nothing;
-    return html`<div class="caution" part="caution">
-      <b>${words.careful}</b>
-      ${cautions.map((caution) => html`<p>${caution}</p>`)}
-    </div>`;
   }
 
   #renderCards(character: Character): TemplateResult {
@@ -239,44 +206,22 @@ export class LeadwortQuestion extends LeadwortPart {
     </label>`;
   }
 
-  #renderBar(question: Question, character: Character): TemplateResult {
-    const words = this.settings?.words.question as QuestionWords;
-    const said = !isBlank(this.draft);
-    const skip = html`<button
-      class=${said ? 'plain skip' : 'outline skip'}
-      type="button"
-      @click=${() => this.#send({ character: character.id, skipped: true })}
-    >
-      ${words.cannotTell}
-    </button>`;
-    const away =
-      question.reason === 'proposed'
-        ? nothing
-        : html`<button class="plain" type="button" @click=${() => this.#go('propose')}>
-          ${question.reason === 'changing' ? words.keep : words.back}
-        </button>`;
-    return html`<div class="bar" part="bar">
-      <p>
-        <span class="tally" role="status" id="tally">${words.ticked(this.draft.ticked.size)}</span>
-        ${said ? html`<b id="how-sure">${words.howSure}</b>` : nothing}
-      </p>
-      ${
-        said
-          ? html`<div class="sureness" role="group" aria-labelledby="how-sure">
-            ${SURENESS.map(
-              (one) => html`<button
-                class=${one === 'sure' ? 'solid' : 'outline'}
-                type="button"
-                @click=${() => this.#answer(character, one)}
-              >
-                ${words.sureness[one]}
-              </button>`,
-            )}
-          </div>`
-          : nothing
-      }
-      <div class="others">${skip}${away}</div>
-    </div>`;
+  #renderBar(question: Question, character: Character, settings: Settings): TemplateResult {
+    const { question: words } = settings.words;
+    const away = {
+      words: question.reason === 'changing' ? words.keep : words.back,
+      go: () => this.#go('propose'),
+    };
+    return barOf(
+      {
+        said: !isBlank(this.draft),
+        tally: words.ticked(this.draft.ticked.size),
+        answer: (sureness) => this.#answer(character, sureness),
+        skip: () => this.#send({ character: character.id, skipped: true }),
+        away: question.reason === 'proposed' ? [] : [away],
+      },
+      settings,
+    );
   }
 }
 
