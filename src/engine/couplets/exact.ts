@@ -172,7 +172,7 @@ export function prove(work: Workings, place: Place, depth: number, limit: number
   if (proved) work.settle(known, best, splits, chosen);
   else if (chosen >= 0 && !work.spent) known.depth = depth;
   work.done(splits);
-  return best;
+  return proved ? best : Math.max(best, base);
 }
 
 /** Least cost of a key that begins with split `k`, as `prove` reckons it for all. */
