@@ -2,7 +2,8 @@
 import { bundle } from './bundle.ts';
 import { check } from './check.ts';
 import type { Command } from './command.ts';
+import { couplets } from './couplets.ts';
 import { identify } from './identify.ts';
 import { trial } from './trial.ts';
 
-export const COMMANDS: readonly Command[] = [check, bundle, identify, trial];
+export const COMMANDS: readonly Command[] = [check, bundle, couplets, identify, trial];

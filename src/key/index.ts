@@ -1,8 +1,10 @@
 export type { Doubt, Sureness, VerdictKind } from '../engine/index.ts';
 export { AnswersError, engineAnswers, type Inquiry, type KeyAnswer, readInquiry } from './answers.ts';
+export { type Branching, type BranchingOptions, BuriedCoupletError, branchingOf } from './branching.ts';
 export { bundleKey, type Digest, readBundle, readVerifiedBundle } from './bundle.ts';
 export { type CheckOptions, checkKey, USUAL_CHECKS } from './check.ts';
 export { KEY_FILES, type ReadOptions } from './content.ts';
+export { printCouplets } from './couplets-file.ts';
 export { readKey } from './folder.ts';
 export { type Identification, identify, type RivalCheck, type Standing as TaxonStanding } from './identify.ts';
 export { LIMITS, type Limits } from './json.ts';
@@ -24,3 +26,4 @@ export { type Separation, separationOf } from './separation.ts';
 export { languageFor, translate } from './text.ts';
 export * from './types.ts';
 export * from './units.ts';
+export { fillable, isHandWritten, writtenCouplets } from './written.ts';

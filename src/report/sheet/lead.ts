@@ -1,0 +1,87 @@
+// A lead of the key in words, as floras write it: the main statement, then what else helps.
+import { type Character, type Couplet, formatMeasure, type Key, type Said, translate } from '../../key/index.ts';
+import type { SheetWords } from './words.ts';
+
+/** More states than these are not listed where the other leads list fewer: the statement says what it is not. */
+export const MOST_STATES = 6;
+
+export interface Statement {
+  readonly main: string;
+  /** Further statements that hold too, most helpful first. */
+  readonly also: readonly string[];
+}
+
+/** Words leads of one key in one language. */
+export class Wording {
+  readonly #key: Key;
+  readonly #language: string;
+  readonly #words: SheetWords;
+  readonly #characters: ReadonlyMap<string, Character>;
+
+  constructor(key: Key, language: string, words: SheetWords) {
+    this.#key = key;
+    this.#language = language;
+    this.#words = words;
+    this.#characters = new Map(key.characters.map((character) => [character.id, character]));
+  }
+
+  /** The statement of lead number `j` of a couplet. */
+  statement({ leads }: Couplet, j: number): Statement {
+    const { text, character, states = [], also = [] } = leads[j] ?? {};
+    const others = leads.filter((_, i) => i !== j);
+    const rest = others.flatMap((lead) => lead.states ?? []);
+    const residual =
+      states.length > MOST_STATES &&
+      rest.length <= MOST_STATES &&
+      others.every((lead) => lead.character === character && lead.text === undefined);
+    const main =
+      text !== undefined
+        ? this.say(text)
+        : character === undefined
+          ? ''
+          : residual
+            ? this.#said({ character, states: rest }, '', this.#words.otherwise)
+            : this.#said({ character, states });
+    return {
+      main,
+      also: also.map(({ how, ...said }) => this.#said(said, how === 'usually' ? `, ${this.#words.usually}` : '')),
+    };
+  }
+
+  say(sentence: string): string {
+    return translate(this.#key, this.#language, sentence);
+  }
+
+  /** `Leaf shape: heart-shaped or arrowhead`; sizes with their bounds in the key's units. */
+  #said({ character: id, states }: Said, after = '', turned = (list: string) => list): string {
+    const character = this.#characters.get(id);
+    if (character === undefined) return '';
+    const named = character.states.filter((state) => states.includes(state.id));
+    const labels = named.map(({ label }) => asClause(this.say(label), this.#language));
+    const sizes = this.#sizes(character, states);
+    // Where a label is a list itself, commas would not part it from the next.
+    const nested = labels.length > 1 && labels.some((label) => /,| (or|o|u) /.test(label));
+    const list = turned(nested ? labels.join(' / ') : this.#words.or(labels));
+    return `${this.say(character.label)}${after}: ${list}${sizes === '' ? '' : ` (${sizes})`}`;
+  }
+
+  /** The bounds of classes that follow one another; empty for others. */
+  #sizes({ unit, states }: Character, ids: readonly string[]): string {
+    if (unit === undefined) return '';
+    const places = states.flatMap(({ id }, s) => (ids.includes(id) ? [s] : []));
+    const [first = 0] = places;
+    const last = first + places.length - 1;
+    if (places.some((s, i) => s !== first + i)) return '';
+    const show = (size: number) => formatMeasure(size, unit, { system: this.#key.units, locale: this.#language });
+    const from = states[first]?.from ?? 0;
+    const to = states[last]?.to;
+    if (to === undefined) return from === 0 ? '' : this.#words.over(show(from));
+    return from === 0 ? this.#words.under(show(to)) : this.#words.between(show(from), show(to));
+  }
+}
+
+/** A sentence's beginning inside a line: its first letter small, unless it is more than a first letter ("V-shaped"). */
+function asClause(text: string, language: string): string {
+  const [first = '', second = ''] = text;
+  return /[\p{Ll}\s]/u.test(second) ? first.toLocaleLowerCase(language) + text.slice(first.length) : text;
+}
