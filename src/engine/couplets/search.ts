@@ -35,7 +35,7 @@ export interface Work {
   /** For raising the bound under it. */
   readonly bound: number;
 }
-export const USUAL_WORK: Work = Object.freeze({ exact: 4000, search: 60000, bound: 60000 });
+export const USUAL_WORK: Work = Object.freeze({ exact: 4000, search: 30000, bound: 30000 });
 
 /** Looking ahead: how many first splits are tried at each level; level 0 takes the first. */
 const WIDTHS = [1, 6, 12, 24] as const;
