@@ -66,7 +66,7 @@ function sortSmall(x: Float64Array, n: number): void {
 }
 
 /** x log2 x, 0 at 0. */
-export const xlogx = (x: number): number => (x > 0 ? x * Math.log2(x) : 0);
+export const xlogx = (x: number): number => (x > 0 ? x * Math.log(x) * Math.LOG2E : 0);
 
 /** Entropy of a split in x and 1 - x, in bits. */
 export const binaryEntropy = (x: number): number => (x > 0 && x < 1 ? -xlogx(x) - xlogx(1 - x) : 0);

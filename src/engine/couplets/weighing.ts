@@ -20,6 +20,8 @@ export class Weighing {
   readonly #several: Int32Array;
   readonly #support: Int32Array;
   #severals = 0;
+  /** By character, states shown, and states of the first lead. */
+  readonly #wrongs: readonly Map<number, Map<number, Float64Array>>[];
   #place: Place = { at: 0, count: 0, weight: 0, states: 0 };
   #character = 0;
   /** States that any of the taxa may show, as bits. */
@@ -34,6 +36,7 @@ export class Weighing {
     this.#table = places.table;
     this.#several = new Int32Array(places.table.T);
     this.#support = new Int32Array(places.table.T);
+    this.#wrongs = places.table.problem.characters.map(() => new Map());
   }
 
   /** Weighs character `c` at a place. @returns false when it means nothing for one of the taxa. */
@@ -162,25 +165,45 @@ export class Weighing {
    */
   cost(lead: number): number {
     const { price, naming, characters } = this.#table.problem;
-    const { cost, misread, confused, states } = characters[this.#character] as KeyCharacter;
+    const { cost, misread, states } = characters[this.#character] as KeyCharacter;
     const { shown } = this;
     const named = lead === EACH ? bitCount(shown) - 2 : Math.min(bitCount(lead), bitCount(shown & ~lead)) - 1;
     const look = (cost + naming * named) * this.#place.weight;
     if (price === 0 || (misread === 0 && !this.#stray)) return look;
+    const wrong = this.#wrong(lead);
     let astray = 0;
     for (let left = shown; left !== 0; left &= left - 1) {
-      const bit = left & -left;
-      const from = 31 - Math.clz32(bit);
-      const own = lead === EACH ? bit : (lead & bit) !== 0 ? lead : shown & ~lead;
-      const row = confused[from] as readonly number[];
-      const slips = misread * (this.#mass[from] as number);
-      for (let to = 0; to < states; to++) {
-        if ((own & (1 << to)) !== 0) continue;
-        const wrong = slips * (row[to] as number) + (this.#stray ? (this.#strays[32 * from + to] as number) : 0);
-        astray += (shown & (1 << to)) !== 0 ? wrong : wrong / 2;
-      }
+      const from = 31 - Math.clz32(left & -left);
+      astray += misread * (this.#mass[from] as number) * (wrong[from] as number);
+      if (!this.#stray) continue;
+      const own = ownLead(lead, shown, left & -left);
+      for (let to = 0; to < states; to++)
+        if ((own & (1 << to)) === 0)
+          astray += (this.#strays[32 * from + to] as number) * ((shown & (1 << to)) !== 0 ? 1 : 0.5);
     }
     return look + price * astray;
+  }
+
+  /** Of the slips from each state, the share that leads astray; made once for each split. */
+  #wrong(lead: number): Float64Array {
+    const { confused, states } = this.#table.problem.characters[this.#character] as KeyCharacter;
+    const { shown } = this;
+    const ofCharacter = this.#wrongs[this.#character] as Map<number, Map<number, Float64Array>>;
+    const ofShown = ofCharacter.get(shown) ?? new Map<number, Float64Array>();
+    if (ofShown.size === 0) ofCharacter.set(shown, ofShown);
+    const made = ofShown.get(lead);
+    if (made) return made;
+    const wrong = new Float64Array(states);
+    for (let left = shown; left !== 0; left &= left - 1) {
+      const from = 31 - Math.clz32(left & -left);
+      const own = ownLead(lead, shown, left & -left);
+      confused[from]?.forEach((share, to) => {
+        if ((own & (1 << to)) === 0)
+          wrong[from] = (wrong[from] as number) + share * ((shown & (1 << to)) !== 0 ? 1 : 0.5);
+      });
+    }
+    ofShown.set(lead, wrong);
+    return wrong;
   }
 
   #weighStrays(t: number, w: number, row: number, shows: number, S: number): void {
@@ -209,6 +232,10 @@ export class Weighing {
     return sum;
   }
 }
+
+/** The states of the lead that state `bit` is in. */
+const ownLead = (lead: number, shown: number, bit: number): number =>
+  lead === EACH ? bit : (lead & bit) !== 0 ? lead : shown & ~lead;
 
 export function bitCount(bits: number): number {
   let count = 0;
