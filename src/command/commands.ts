@@ -4,6 +4,7 @@ import { check } from './check.ts';
 import type { Command } from './command.ts';
 import { couplets } from './couplets.ts';
 import { identify } from './identify.ts';
+import { sheet } from './sheet.ts';
 import { trial } from './trial.ts';
 
-export const COMMANDS: readonly Command[] = [check, bundle, couplets, identify, trial];
+export const COMMANDS: readonly Command[] = [check, bundle, couplets, identify, sheet, trial];

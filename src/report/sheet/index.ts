@@ -1,4 +1,5 @@
 // The branching key as a sheet to be printed.
+export { htmlOf } from './html.ts';
 export { MOST_STATES, type Statement, Wording } from './lead.ts';
 export {
   type Alike,

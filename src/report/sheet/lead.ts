@@ -1,5 +1,6 @@
 // A lead of the key in words, as floras write it: the main statement, then what else helps.
-import { type Character, type Couplet, formatMeasure, type Key, type Said, translate } from '../../key/index.ts';
+import { type Character, type Couplet, type Key, type Said, translate } from '../../key/index.ts';
+import { classWords } from '../../key/sizes.ts';
 import type { SheetWords } from './words.ts';
 
 /** More states than these are not listed where the other leads list fewer: the statement says what it is not. */
@@ -65,18 +66,17 @@ export class Wording {
     return `${this.say(character.label)}${after}: ${list}${sizes === '' ? '' : ` (${sizes})`}`;
   }
 
-  /** The bounds of classes that follow one another; empty for others. */
-  #sizes({ unit, states }: Character, ids: readonly string[]): string {
-    if (unit === undefined) return '';
+  /** The bounds of classes that follow one another; empty for others, and where every size is meant. */
+  #sizes(character: Character, ids: readonly string[]): string {
+    const { unit, states } = character;
     const places = states.flatMap(({ id }, s) => (ids.includes(id) ? [s] : []));
-    const [first = 0] = places;
-    const last = first + places.length - 1;
-    if (places.some((s, i) => s !== first + i)) return '';
-    const show = (size: number) => formatMeasure(size, unit, { system: this.#key.units, locale: this.#language });
-    const from = states[first]?.from ?? 0;
-    const to = states[last]?.to;
-    if (to === undefined) return from === 0 ? '' : this.#words.over(show(from));
-    return from === 0 ? this.#words.under(show(to)) : this.#words.between(show(from), show(to));
+    const first = states[places[0] ?? 0];
+    const last = states[places.at(-1) ?? 0];
+    if (unit === undefined || !first || !last || places.length === states.length) return '';
+    if (places.some((s, i) => s !== (places[0] ?? 0) + i)) return '';
+    const { to: _, ...from } = first;
+    const joined = last.to === undefined ? from : { ...from, to: last.to };
+    return classWords(character, joined, this.#words, this.#language, this.#key.units);
   }
 }
 

@@ -1,22 +1,20 @@
 // What a printed key says of its own, by language. The key's own sentences are translated in the key folder.
 import type { Standing } from '../../key/index.ts';
+import type { SizeWords } from '../../key/sizes.ts';
 import { en as english } from '../../words/en.ts';
 import { es as spanish } from '../../words/es.ts';
 
-export interface SheetWords {
+export interface SheetWords extends SizeWords {
   /** BCP 47 tag of these words. */
   readonly language: string;
   readonly status: Readonly<Record<Standing, string>>;
   readonly or: (items: readonly string[]) => string;
-  readonly under: (size: string) => string;
-  readonly between: (from: string, to: string) => string;
-  readonly over: (size: string) => string;
   readonly edition: (version: string, reviewed: string) => string;
   readonly cautions: string;
   readonly beforeLooking: string;
   readonly ofPlants: string;
   readonly key: string;
-  /** How the key is used, a step each; the second for the layout in question. */
+  /** How the key is used, a step each. */
   readonly use: Readonly<Record<'bracketed' | 'indented', readonly string[]>>;
   /** A lead that takes what no other lead of its couplet names. */
   readonly otherwise: (others: string) => string;
@@ -25,8 +23,6 @@ export interface SheetWords {
   readonly together: string;
   readonly alike: string;
   readonly alikeUse: string;
-  readonly alwaysTells: string;
-  readonly usuallyTells: string;
   readonly pair: (one: string, other: string) => string;
   readonly plants: string;
   readonly plantsUse: string;
@@ -67,9 +63,8 @@ const en: SheetWords = {
   see: (number) => `see ${number}`,
   together: 'not told apart in this key:',
   alike: 'Look-alikes',
-  alikeUse: 'What tells two plants apart that are taken for each other. Look at more than one thing.',
-  alwaysTells: 'always tells',
-  usuallyTells: 'usually tells',
+  alikeUse:
+    'What tells two plants apart that are taken for each other. Look at more than one thing. What stands in bold is always so; the rest is usually so.',
   pair: (one, other) => `${one} or ${other}`,
   plants: 'Plants in this key',
   plantsUse: 'The numbers are those of the statements that lead to the name.',
@@ -110,9 +105,8 @@ const es: SheetWords = {
   see: (number) => `véase ${number}`,
   together: 'esta clave no las distingue:',
   alike: 'Plantas parecidas',
-  alikeUse: 'Lo que distingue a dos plantas que se confunden. Fíjese en más de una cosa.',
-  alwaysTells: 'siempre distingue',
-  usuallyTells: 'por lo común distingue',
+  alikeUse:
+    'Lo que distingue a dos plantas que se confunden. Fíjese en más de una cosa. Lo que va en letras gruesas es siempre así; lo demás, por lo común.',
   pair: (one, other) => `${one} o ${other}`,
   plants: 'Plantas de esta clave',
   plantsUse: 'Los números son los de los enunciados que llevan al nombre.',
