@@ -50,24 +50,25 @@ ${some(
 </section>`;
 }
 
-function key({ words, style, leads }: Sheet): string {
+function key(sheet: Sheet): string {
+  const { words, style, leads } = sheet;
   if (leads.length === 0) return '';
   return `<section class="key ${style}">
 <h2>${html(words.key)}</h2>
 ${list(words.use[style].map(html), 'ol')}
-${style === 'bracketed' ? bracketed(leads, words) : leads.map((lead) => row(lead, words)).join('\n')}
+${style === 'bracketed' ? bracketed(sheet) : leads.map((lead) => row(lead, sheet)).join('\n')}
 </section>`;
 }
 
-function bracketed(leads: readonly SheetLead[], words: SheetWords): string {
+function bracketed(sheet: Sheet): string {
   const couplets = new Map<number, SheetLead[]>();
-  for (const lead of leads) couplets.set(lead.couplet, [...(couplets.get(lead.couplet) ?? []), lead]);
+  for (const lead of sheet.leads) couplets.set(lead.couplet, [...(couplets.get(lead.couplet) ?? []), lead]);
   return [...couplets.values()]
-    .map((some) => `<div class="couplet">\n${some.map((lead) => row(lead, words)).join('\n')}\n</div>`)
+    .map((some) => `<div class="couplet">\n${some.map((lead) => row(lead, sheet)).join('\n')}\n</div>`)
     .join('\n');
 }
 
-function row(one: SheetLead, words: SheetWords): string {
+function row(one: SheetLead, sheet: Sheet): string {
   const { couplet, lead, depth, from, main, also, to } = one;
   const classes = ['lead', ...(depth > 0 ? [`step-${Math.min(depth, MOST_STEPS)}`] : [])];
   if (to === undefined) classes.push('below');
@@ -76,7 +77,7 @@ function row(one: SheetLead, words: SheetWords): string {
   const more = also.map((text) => ` ${html(sentence(text))}`).join('');
   return (
     `<p class="${classes.join(' ')}"${id}><span class="number">${couplet}${letter(lead)}${back}</span>` +
-    `<span class="says"><span class="main">${html(sentence(main))}</span>${more}</span>${goal(one, words)}</p>`
+    `<span class="says"><span class="main">${html(sentence(main))}</span>${more}</span>${goal(one, sheet)}</p>`
   );
 }
 
@@ -86,9 +87,10 @@ const letter = (n: number): string =>
 
 const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
 
-function goal({ to, depth }: SheetLead, words: SheetWords): string {
+function goal({ to }: SheetLead, { words, style }: Sheet): string {
   if (to === undefined) return '';
-  if (typeof to === 'number') return ` <a class="to" href="#c${to}">${depth > 0 ? html(words.see(to)) : to}</a>`;
+  if (typeof to === 'number')
+    return ` <a class="to" href="#c${to}">${style === 'indented' ? html(words.see(to)) : to}</a>`;
   const names = to.map((name) => `<span class="plant">${full(name, words)}</span>`).join('\n');
   const why = to.length > 1 ? `<span class="plant stand">${html(words.together)}</span>` : '';
   return ` <span class="to">${why}${names}</span>`;
