@@ -1,5 +1,5 @@
 // The loose shape of a key's files, as their schemas have it; see src/key/schema/*.json for what each field means.
-import type { Effort, Frequency, Kind, Lead, Part, Standing, Thresholds, Topic } from './types.ts';
+import type { Effort, Frequency, Kind, Lead, Lookalike, Part, Source, Standing, Thresholds, Topic } from './types.ts';
 import type { Unit } from './units.ts';
 
 export type LooseMonths = string | readonly number[];
@@ -73,17 +73,6 @@ export interface LooseTaxon {
   readonly traits: Readonly<Record<string, LooseTrait>>;
 }
 
-export interface LooseLookalike {
-  readonly taxa: readonly [string, string];
-  readonly needs: number;
-  readonly separate: readonly {
-    readonly character: string;
-    readonly words: string;
-    readonly how: 'always' | 'usually';
-  }[];
-  readonly source: readonly string[];
-}
-
 export interface LooseEntry {
   readonly taxon: string;
   readonly reviewed: string;
@@ -93,15 +82,6 @@ export interface LooseEntry {
     readonly source: readonly string[];
     readonly months?: LooseMonths;
   }[];
-}
-
-export interface LooseSource {
-  readonly id: string;
-  readonly title: string;
-  readonly institution: string;
-  readonly year?: string;
-  readonly url?: string;
-  readonly kind: string;
 }
 
 export interface LooseCouplet {
@@ -121,10 +101,10 @@ export interface LooseBundle {
   readonly hash?: string;
   readonly key: LooseKey;
   readonly characters: { readonly characters: readonly LooseCharacter[] };
-  readonly taxa: { readonly taxa: readonly LooseTaxon[]; readonly lookalikes?: readonly LooseLookalike[] };
+  readonly taxa: { readonly taxa: readonly LooseTaxon[]; readonly lookalikes?: readonly Lookalike[] };
   readonly couplets?: { readonly couplets: readonly LooseCouplet[] };
   readonly guidance: { readonly entries: readonly LooseEntry[] };
-  readonly sources: { readonly sources: readonly LooseSource[] };
+  readonly sources: { readonly sources: readonly Source[] };
   readonly text?: Readonly<
     Record<string, { readonly language: string; readonly text: Readonly<Record<string, string>> }>
   >;
