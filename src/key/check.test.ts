@@ -315,3 +315,60 @@ describe('reviews', () => {
     });
   });
 });
+
+describe('couplets against the traits', () => {
+  const places = (code: string, edits: readonly Edit[]) =>
+    told(warnings(code, edits)).map(({ path, found }) => [path, found]);
+
+  test('that go with them raise nothing', () => {
+    for (const code of ['contradicts', 'unreachable', 'separates-nothing']) expect(warnings(code)).toEqual([]);
+  });
+
+  test('a lead that contradicts a taxon below it is told at the lead', () => {
+    const edits: Edit[] = [['couplets.json', 'couplets[0].leads[0].states', ['no-wedge']]];
+    expect(told(warnings('contradicts', edits))).toEqual([
+      {
+        file: 'couplets.json',
+        path: 'couplets[0].leads[0]',
+        expected: 'below this lead of couplet 1 only taxa that may show leaf-base-mark no-wedge',
+        found: 'Arundo donax, which by the traits never do',
+      },
+    ]);
+  });
+
+  test('a taxon that no lead names, and one that is turned away on every way to it', () => {
+    const unnamed: Edit[] = [['couplets.json', 'couplets[0].leads[0].to', 'arundinaria-gigantea']];
+    expect(places('unreachable', unnamed)).toContainEqual(['couplets', 'none for Arundo donax']);
+    const turned: Edit[] = [['couplets.json', 'couplets[0].leads[0].states', ['no-wedge']]];
+    expect(places('unreachable', turned).map(([path]) => path)).toContain('couplets');
+  });
+
+  test('a couplet that separates nothing', () => {
+    const edits: Edit[] = [
+      ['couplets.json', 'couplets[0].leads[0].states', ['brown-wedge', 'no-wedge']],
+      ['couplets.json', 'couplets[0].leads[1].states', ['brown-wedge', 'no-wedge']],
+    ];
+    expect(places('separates-nothing', edits)).toEqual([['couplets[0]', 'every taxon may follow every lead']]);
+  });
+
+  test('a couplet that no lead goes on to', () => {
+    const edits: Edit[] = [['couplets.json', 'couplets[0].leads[1].to', 'arundinaria-gigantea']];
+    expect(places('unreachable', edits)).toContainEqual(['couplets[1]', 'none']);
+  });
+
+  test('leads that part and meet again sixty times are followed once', () => {
+    const couplets = Array.from({ length: 60 }, (_, i) => ({
+      number: i + 1,
+      leads: ['one', 'other'].map((text) => ({ text, to: i === 59 ? 'arundo-donax' : i + 2 })),
+    }));
+    expect(places('unreachable', [['couplets.json', 'couplets', couplets]])).toContainEqual([
+      'couplets',
+      'none for Phragmites australis subsp. americanus, Arundinaria gigantea',
+    ]);
+  });
+});
+
+test('couplets that go in a circle are no key, and the lead that closes it is named', () => {
+  const files = edited(['couplets.json', 'couplets[1].leads[0].to', 1]);
+  expect(() => readKey(files)).toThrow(/couplets\.json line \d+, couplets\[1\]\.leads\[0\]\.to: expected .*, found 1/);
+});

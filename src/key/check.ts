@@ -1,3 +1,4 @@
+import { checkCoupletsInMatrix } from './check/couplets.ts';
 import { checkCoverage } from './check/coverage.ts';
 import { checkInvasiveTold } from './check/invasive.ts';
 import { checkLookalikesInMatrix } from './check/lookalikes.ts';
@@ -32,6 +33,7 @@ export function checkKey(key: Key, options: CheckOptions = {}): readonly Problem
   const settings = { ...USUAL_CHECKS, ...options };
   const problems = new Problems(Number.POSITIVE_INFINITY);
   checkReferences(key, problems);
+  const sound = problems.none;
   checkReviews(key, settings, problems);
   checkInvasiveTold(key, problems);
   checkLookalikesInMatrix(key, problems);
@@ -40,5 +42,6 @@ export function checkKey(key: Key, options: CheckOptions = {}): readonly Problem
   checkTranslations(key, problems);
   checkSourcesUsed(key, problems);
   checkSeparation(key, problems);
+  if (sound) checkCoupletsInMatrix(key, problems);
   return problems.list;
 }

@@ -49,6 +49,9 @@ export type WarningCode =
   | 'unused-source'
   | 'unused-translation'
   | 'past-review'
+  | 'contradicts'
+  | 'unreachable'
+  | 'separates-nothing'
   | 'from-memory';
 
 export interface Problem {

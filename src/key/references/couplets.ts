@@ -1,6 +1,6 @@
 import type { Path } from '../path.ts';
 import type { Problems } from '../problem.ts';
-import type { Key, Said } from '../types.ts';
+import type { Couplet, Key, Said } from '../types.ts';
 import { checkStates, checkUnique, type Ids, look } from './ids.ts';
 
 const FILE = 'couplets.json';
@@ -31,6 +31,37 @@ export function checkCouplets(key: Key, ids: Ids, problems: Problems): void {
       });
     });
   });
+  checkCircles(key.couplets, problems);
+}
+
+/** Whoever goes in a circle never comes to a name. Told at the lead that closes it. */
+function checkCircles(couplets: readonly Couplet[], problems: Problems): void {
+  const at = new Map(couplets.map(({ number }, i) => [number, i]));
+  const done = new Set<number>();
+  for (const start of couplets.keys()) {
+    const way = done.has(start) ? [] : [{ couplet: start, lead: 0 }];
+    for (let here = way.at(-1); here !== undefined; here = way.at(-1)) {
+      const leads = couplets[here.couplet]?.leads ?? [];
+      if (here.lead === leads.length) {
+        done.add(here.couplet);
+        way.pop();
+        continue;
+      }
+      const lead = here.lead++;
+      const to = leads[lead]?.to;
+      const next = typeof to === 'number' ? at.get(to) : undefined;
+      if (next === undefined || done.has(next)) continue;
+      if (way.some(({ couplet }) => couplet === next))
+        problems.wrong(
+          FILE,
+          ['couplets', here.couplet, 'leads', lead, 'to'],
+          'cycle',
+          'a couplet from which no lead comes back here',
+          to,
+        );
+      else way.push({ couplet: next, lead: 0 });
+    }
+  }
 }
 
 function checkSaid({ character, states }: Partial<Said>, ids: Ids, at: Path, problems: Problems): void {
