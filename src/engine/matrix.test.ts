@@ -65,9 +65,13 @@ describe('a compiled matrix', () => {
     fc.assert(
       fc.property(anyMatrix(), (spec) => {
         const matrix = compileMatrix(spec);
-        matrix.profiles.forEach(({ of, sample, absent }, c) => {
+        matrix.profiles.forEach(({ of, sample, members, first, absent }, c) => {
           expect(of).toHaveLength(matrix.hypotheses);
           expect(new Set(of)).toEqual(new Set(sample.keys()));
+          expect(Array.from(members).sort((a, b) => a - b)).toEqual(Array.from(of.keys()));
+          sample.forEach((_, g) => {
+            expect(new Set(Array.from(members.slice(first[g], first[g + 1]), (h) => of[h]))).toEqual(new Set([g]));
+          });
           of.forEach((g, h) => {
             for (const kind of ['truth', 'slip'] as const)
               expect(column(matrix, kind, c, h)).toEqual(column(matrix, kind, c, sample[g] as number));

@@ -1,6 +1,6 @@
 // One compiled matrix per key: typed arrays that every later step only multiplies and adds.
 import { classMass } from './measures.ts';
-import { type Group, grouping, type Profiles } from './profiles.ts';
+import { type Profiles, profilesOf } from './profiles.ts';
 import { slipCap, slipTable } from './slips.ts';
 import { type CharacterSpec, EngineError, type MatrixSpec, type TraitSpec } from './spec.ts';
 
@@ -51,37 +51,29 @@ export function compileMatrix(spec: MatrixSpec): Matrix {
       throw new EngineError(`${character.id}: ${character.traits.length} traits for ${T} taxa`);
     const table = slipTable(character);
     cap[c] = slipCap(table);
-    const grouped = grouping(character.traits);
-    const shown = grouped.map(({ sample }) => profile(character, character.traits[sample]));
-    const background = mean(shown, grouped, prior, character.states.length);
-    const put = (h: number, p: readonly number[], reading: readonly number[]) => {
-      for (let s = 0, i = (firstRow[c] as number) * H + h; s < p.length; s++, i += H) {
-        truth[i] = p[s] as number;
-        slip[i] = reading[s] as number;
-      }
+    const alike = profilesOf(character.traits);
+    // The last profile is that of `not in this key`.
+    const shown = Array.from(alike.sample.subarray(0, -1), (t) => profile(character, character.traits[t]));
+    const background = mean(shown, alike, prior, character.states.length);
+    const put = (g: number, p: readonly number[], reading: readonly number[]) => {
+      for (let k = alike.first[g] as number; k < (alike.first[g + 1] as number); k++)
+        for (let s = 0, i = (firstRow[c] as number) * H + (alike.members[k] as number); s < p.length; s++, i += H) {
+          truth[i] = p[s] as number;
+          slip[i] = reading[s] as number;
+        }
     };
     const misreading = (p: readonly number[]) =>
       p.map((_, to) => p.reduce((sum, q, from) => sum + q * (table[from]?.[to] ?? 0), 0));
-    const of = new Int32Array(H);
-    grouped.forEach(({ taxa }, g) => {
-      const it = shown[g];
-      // Where a character means nothing, a report of it is noise.
-      const p = it === 'absent' ? character.states.map(() => 1 / character.states.length) : (it ?? background);
-      const reading = it === 'absent' ? p : misreading(p);
-      for (const t of taxa) {
-        put(t, p, reading);
-        applies[c * T + t] = it === 'absent' ? 0 : 1;
-        of[t] = g;
-      }
-    });
+    // Where a character means nothing, a report of it is noise.
+    const even = character.states.map(() => 1 / character.states.length);
     const anything = outsideProfile(background);
-    put(T, anything, misreading(anything));
-    of[T] = grouped.length;
-    return {
-      of,
-      sample: Uint32Array.from([...grouped.map(({ sample }) => sample), T]),
-      absent: shown.indexOf('absent'),
-    };
+    shown.forEach((p, g) => {
+      if (p === 'absent') put(g, even, even);
+      else put(g, p ?? background, misreading(p ?? background));
+    });
+    put(shown.length, anything, misreading(anything));
+    for (let t = 0; t < T; t++) applies[c * T + t] = alike.of[t] === alike.absent ? 0 : 1;
+    return alike;
   });
   return {
     spec,
@@ -111,7 +103,7 @@ function profile(character: CharacterSpec, trait: TraitSpec | undefined): readon
 /** The key's own background: what the plants of which this is known show, weighted by how common they are. */
 function mean(
   shown: readonly (readonly number[] | 'absent' | undefined)[],
-  groups: readonly Group[],
+  { members, first }: Profiles,
   prior: Float64Array,
   S: number,
 ): number[] {
@@ -119,7 +111,8 @@ function mean(
   let total = 0;
   shown.forEach((p, g) => {
     if (p === 'absent' || p === undefined) return;
-    const w = (groups[g] as Group).taxa.reduce((all, t) => all + (prior[t] as number), 0);
+    let w = 0;
+    for (let k = first[g] as number; k < (first[g + 1] as number); k++) w += prior[members[k] as number] as number;
     total += w;
     for (let s = 0; s < S; s++) sum[s] = (sum[s] as number) + w * (p[s] as number);
   });

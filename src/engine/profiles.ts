@@ -9,27 +9,38 @@ export interface Profiles {
   /** The profile of each hypothesis, length H; those to which the character means nothing have one of their own. */
   readonly of: Int32Array;
   /** A hypothesis of each profile, length P. */
-  readonly sample: Uint32Array;
+  readonly sample: Int32Array;
+  /** All hypotheses, those of one profile together; profile g has those from `first[g]` to before `first[g + 1]`. */
+  readonly members: Int32Array;
+  readonly first: Int32Array;
   /** The profile of the taxa to which the character means nothing; -1 when it applies to all. */
   readonly absent: number;
 }
 
-/** Taxa of which the same is known of a character. */
-export interface Group {
-  readonly sample: number;
-  readonly taxa: number[];
-}
-
-/** Groups the taxa by what is known of them, in the order in which each thing is first known. */
-export function grouping(traits: readonly (TraitSpec | undefined)[]): Group[] {
-  const groups = new Map<string, Group>();
+/** The profiles of a character with these traits; the last is that of `not in this key`. */
+export function profilesOf(traits: readonly (TraitSpec | undefined)[]): Profiles {
+  const groups = new Map<string, number[]>();
   traits.forEach((trait, t) => {
     const known = nameOf(trait);
     const group = groups.get(known);
-    if (group) group.taxa.push(t);
-    else groups.set(known, { sample: t, taxa: [t] });
+    if (group) group.push(t);
+    else groups.set(known, [t]);
   });
-  return [...groups.values()];
+  const all = [...groups.values(), [traits.length]];
+  const of = new Int32Array(traits.length + 1);
+  const first = new Int32Array(all.length + 1);
+  all.forEach((group, g) => {
+    first[g + 1] = (first[g] as number) + group.length;
+    for (const h of group) of[h] = g;
+  });
+  const members = Int32Array.from(all.flat());
+  return {
+    of,
+    sample: first.slice(0, -1).map((i) => members[i] as number),
+    members,
+    first,
+    absent: [...groups.keys()].indexOf('absent'),
+  };
 }
 
 function nameOf(trait: TraitSpec | undefined): string {
