@@ -1,4 +1,4 @@
-import { cpSync, readFileSync } from 'node:fs';
+import { cpSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { ROOT, runCommand } from '../../tests/support/run-command.ts';
@@ -37,7 +37,18 @@ describe('the streambank key, on 150 plants for each kind of observer', () => {
   // Other programs read these: names may be added, and are never changed or dropped.
   test('is told in JSON of exactly these names', async () => {
     const report = await ran;
-    expect(Object.keys(report)).toEqual(['key', 'way', 'seed', 'month', 'plants', 'observers', 'calibration', 'bound']);
+    expect(Object.keys(report)).toEqual([
+      'key',
+      'way',
+      'seed',
+      'month',
+      'plants',
+      'observers',
+      'calibration',
+      'bound',
+      'beside',
+    ]);
+    expect(Object.keys(report.beside)).toEqual(['way', 'plants', 'observers', 'calibration', 'bound']);
     expect(report).toMatchObject({ key: { id: 'streambank' }, way: 'free', seed: 1, month: null, plants: 150 });
     expect(Object.keys(report.bound)).toEqual([
       'bits',
@@ -121,6 +132,26 @@ describe('the streambank key, on 150 plants for each kind of observer', () => {
   });
 });
 
+describe('the couplets', () => {
+  test('stand beside the free way, on the same plants and people', async () => {
+    const { beside } = await trial('--plants', '60', '--observer', 'novice');
+    const alone = await trial('--plants', '60', '--observer', 'novice', '--way', 'couplets');
+    expect(alone).toMatchObject({ way: 'couplets', beside: null, plants: 60 });
+    expect(beside.way).toBe('couplets');
+    expect(beside.observers).toEqual(alone.observers);
+  });
+
+  test('alone are no way through a key that has none', async () => {
+    const cwd = changedKey();
+    rmSync(join(cwd, 'key/couplets.json'));
+    const { code, stderr } = await runCommand(['trial', 'key', '--way', 'couplets'], { cwd });
+    expect(code).toBe(1);
+    expect(stderr).toContain('leadwort couplets builds them');
+    const without = await runCommand(['trial', 'key', '--plants', '5', '--json'], { cwd });
+    expect(JSON.parse(without.stdout).beside).toBeNull();
+  });
+});
+
 test('a season, one kind of observer and another seed can be asked for', async () => {
   const report = await trial('--plants', '20', '--month', '7', '--seed', '9', '--observer', 'botanist');
   expect(report).toMatchObject({ month: 7, seed: 9, plants: 20 });
@@ -185,7 +216,7 @@ describe('a wrong command line ends with 2', () => {
     [['--seed=-1'], '--seed: a whole number from 0'],
     [['--month', '13'], '--month: a whole number from 1 to 12.'],
     [['--observer', 'nobody'], '--observer: one of novice, technician, botanist, all.'],
-    [['--way', 'sideways'], '--way: one of free.'],
+    [['--way', 'sideways'], '--way: one of free, couplets.'],
   ])('%j', async (words, why) => {
     const { code, stdout, stderr } = await runCommand(['trial', 'keys/streambank', ...words]);
     expect({ code, stdout }).toEqual({ code: 2, stdout: '' });

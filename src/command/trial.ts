@@ -1,9 +1,9 @@
 // `leadwort trial KEY`: how well a key serves the people who use it, tried on thousands of simulated ones.
 import { resolve } from 'node:path';
-import { bestOf, outcomesOf } from '../engine/trial/index.ts';
+import { bestOf, type Observer, outcomesOf } from '../engine/trial/index.ts';
 import type { Key, Month } from '../key/index.ts';
 import type { Command, Given } from './command.ts';
-import { UsageError } from './errors.ts';
+import { Refusal, UsageError } from './errors.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
 import { painter } from './paint.ts';
 import { readPrepared } from './prepared.ts';
@@ -12,11 +12,13 @@ import { tuneReport } from './print/tune.ts';
 import { runTrial } from './trial/crew.ts';
 import { type Plan, WAYS } from './trial/helper.ts';
 import { observersOf } from './trial/observers.ts';
-import { reportOf } from './trial/report.ts';
+import { reportOf, type TrialReport } from './trial/report.ts';
 import { LEFT_OUT_LIMITS, type Tuned } from './trial/tuned.ts';
 
 const PLANTS = 1000;
 const MOST_PLANTS = 1_000_000;
+/** Enough to set two ways beside each other; a long trial is not to take twice as long for it. */
+const MOST_BESIDE = 1000;
 
 async function run({ operands: [shown = ''], text, on }: Given, io: Io): Promise<ExitCode> {
   const { key } = await readPrepared(resolve(io.cwd, shown), shown);
@@ -26,8 +28,12 @@ async function run({ operands: [shown = ''], text, on }: Given, io: Io): Promise
   const observers = who === 'all' ? observersOf(key) : observersOf(key, who);
   const plants = numberOf(text, 'plants', 1, MOST_PLANTS) ?? PLANTS;
   const month = numberOf(text, 'month', 1, 12) as Month | undefined;
-  const way = text.get('way') ?? 'free';
-  if (!WAYS.has(way)) throw new UsageError(`--way: one of ${[...WAYS.keys()].join(', ')}.`, 'trial');
+  const given = text.get('way');
+  if (given !== undefined && !(WAYS as readonly string[]).includes(given))
+    throw new UsageError(`--way: one of ${WAYS.join(', ')}.`, 'trial');
+  if (given === 'couplets' && key.couplets.length === 0)
+    throw new Refusal(`${shown}: this key has no couplets yet; leadwort couplets builds them`);
+  const way = given ?? 'free';
   const plan: Plan = {
     key,
     way,
@@ -35,7 +41,10 @@ async function run({ operands: [shown = ''], text, on }: Given, io: Io): Promise
     ...(month === undefined ? {} : { month }),
   };
   const counted = await runTrial(plan, observers, plants, on.has('tune') ? ['trial', 'tune'] : ['trial'], io);
-  const report = reportOf(plan, observers, plants, counted);
+  const report = {
+    ...reportOf(plan, observers, plants, counted),
+    beside: given === undefined && key.couplets.length > 0 ? await besideOf(plan, observers, plants, io) : null,
+  };
   const tuned = on.has('tune') ? tunedOf(key, counted.trials, observers[0]?.id ?? '') : undefined;
   const paint = painter(io.colour.stdout);
   // What could not be counted is null, so that no name is ever missing.
@@ -47,6 +56,24 @@ async function run({ operands: [shown = ''], text, on }: Given, io: Io): Promise
       : trialReport(key, report, paint) + (tuned === undefined ? '' : tuneReport(key, tuned, paint)),
   );
   return EXIT.done;
+}
+
+/** The same plants and people led through the couplets, the first of them where there are many. */
+async function besideOf(
+  free: Plan,
+  observers: readonly Observer[],
+  plants: number,
+  io: Io,
+): Promise<TrialReport['beside']> {
+  const plan = { ...free, way: 'couplets' };
+  const some = Math.min(plants, MOST_BESIDE);
+  const {
+    way,
+    observers: of,
+    calibration,
+    bound,
+  } = reportOf(plan, observers, plants, await runTrial(plan, observers, plants, ['trial'], io));
+  return { way, plants: some, observers: of, calibration, bound };
 }
 
 function tunedOf(key: Key, trials: Parameters<typeof outcomesOf>[1], base: string): Tuned {
@@ -89,7 +116,7 @@ export const trial: Command = {
     plants: { type: 'string', value: 'N', help: `plants for each kind of observer; ${PLANTS} when left out` },
     seed: { type: 'string', value: 'N', help: 'where chance starts; 1 when left out' },
     month: { type: 'string', value: 'M', help: 'month of all visits, 1 to 12; drawn for each plant when left out' },
-    way: { type: 'string', value: 'WAY', help: 'how questions are chosen: free (when left out)' },
+    way: { type: 'string', value: 'WAY', help: 'free or couplets; when left out free, with the couplets beside it' },
     tune: { type: 'boolean', help: 'suggests thresholds for key.json' },
     json: { type: 'boolean', help: 'prints every figure as JSON' },
   },

@@ -63,6 +63,7 @@ export function trialReport(key: Key, report: TrialReport, paint: Paint): string
         one.answersToSettled?.mean.toFixed(1) ?? '-',
       ],
     ),
+    ...beside(report, paint),
     ...calibration(report, paint),
     ...secondLook(report, paint),
     ...bound(key, report, paint),
@@ -75,6 +76,35 @@ const rows = (cells: readonly (readonly string[])[], paint: Paint): string[] =>
   table(cells, (cell, _, row) => (row === 0 ? paint('quiet', cell) : cell)).map((line) => `  ${line}`);
 
 const outOf = ({ count: found, n }: Share): string => `${found} of ${n}`;
+
+function beside({ observers, beside: other }: TrialReport, paint: Paint): string[] {
+  if (other === null) return [];
+  const byId = new Map(other.observers.map((one) => [one.id, one]));
+  const both = (one: ObserverReport, of: (report: ObserverReport) => string) => {
+    const same = byId.get(one.id);
+    return `${of(one)} | ${same === undefined ? '-' : of(same)}`;
+  };
+  const share = ({ share: of }: Share) => (of === undefined ? '-' : percentOf(of));
+  return [
+    paint('heading', `Chosen freely | by the couplets and then freely (${count(other.plants, 'plant')})`),
+    ...rows(
+      [
+        ['', 'right one first', 'among first two', 'settled', 'of those right', 'natives as invasive', 'questions'],
+        ...observers.map((one) => [
+          who(one),
+          both(one, ({ topOne }) => share(topOne)),
+          both(one, ({ topTwo }) => share(topTwo)),
+          both(one, ({ settled }) => share(settled)),
+          both(one, ({ settledRight }) => share(settledRight)),
+          both(one, ({ nativesSettledAsInvasive: natives }) => share(natives)),
+          both(one, ({ questions }) => questions.mean.toFixed(1)),
+        ]),
+      ],
+      paint,
+    ),
+    '',
+  ];
+}
 
 function calibration({ observers, calibration: mixed }: TrialReport, paint: Paint): string[] {
   const head = ['', 'error', 'Brier', 'reliability', 'resolution', 'uncertainty', 'error along the way'];

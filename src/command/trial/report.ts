@@ -58,14 +58,19 @@ export interface TrialReport {
     readonly ratio: number | null;
     readonly ratioOnce: number | null;
   };
+  /** The same trial by the couplets, where no way was named and the key has couplets. */
+  readonly beside: WayReport | null;
 }
+
+/** What one way through the key came to. */
+export type WayReport = Pick<TrialReport, 'way' | 'plants' | 'observers' | 'calibration' | 'bound'>;
 
 export function reportOf(
   plan: Plan,
   observers: readonly Observer[],
   plants: number,
   { tallies }: Pick<Counted, 'tallies'>,
-): TrialReport {
+): Omit<TrialReport, 'beside'> {
   const prepared = prepareKey(plan.key);
   const reports = observers.flatMap((observer) => {
     const tally = tallies.get(observer.id);

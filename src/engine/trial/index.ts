@@ -1,6 +1,7 @@
 // The trial: simulated people before simulated plants, and how well a key serves them.
 export { Book } from './book.ts';
 export { type Bound, boundOf, capacityOf } from './bound.ts';
+export { coupletWay, type WayCouplet, type WayLead } from './couplets.ts';
 export {
   type Bin,
   type Calibrated,
