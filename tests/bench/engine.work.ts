@@ -16,7 +16,7 @@ import {
 import { KIN } from '../../src/key/prepared.ts';
 import type { Time } from './bench.ts';
 import { time } from './clock.ts';
-import { answersOf, type Synthetic, specOf, synthetic, unasked } from './synthetic.ts';
+import { answersOf, type Synthetic, specOf, synthetic, unasked, withSizes } from './synthetic.ts';
 
 /** Posterior after the answers, then what each further character is expected to tell. */
 export interface Work {
@@ -25,21 +25,26 @@ export interface Work {
   readonly both: Time;
 }
 
+/** Four rates of slips, `not in this key` and its kin: what a key does. */
+export interface InAKey {
+  readonly both: Time;
+  /** With verdict, focus and the order of the proposals: from an answer to the next question. */
+  readonly turn: Time;
+  /** Milliseconds to compile the matrix, once for each key. */
+  readonly compile: number;
+}
+
 export interface Measured {
   /** One rate of slips and no `not in this key`: what numpy does too. */
   readonly oneRate: Work;
-  /** Four rates of slips, `not in this key` and its kin: what a key does. */
-  readonly asInAKey: Work;
-  /** The same with verdict, focus and the order of the proposals: from an answer to the next question. */
-  readonly turn: Time;
-  /** Compiling the matrix, once for each key. */
-  readonly compile: number;
+  readonly inAKey: InAKey;
   /** At one rate: probabilities of the taxa, and bits of the characters not asked. */
   readonly p: readonly number[];
   readonly bits: readonly number[];
 }
 
 const ONE_RATE = [{ times: 1, prior: 1 }];
+const OUTSIDE = { outsidePrior: 0.05, kin: KIN };
 const RULES: VerdictRules = {
   settled: 0.95,
   leaning: 0.7,
@@ -59,21 +64,19 @@ export function reckon(made: Synthetic): { p: number[]; bits: number[] } {
 
 export function measure(taxa: number, characters: number): Measured {
   const made = synthetic(taxa, characters);
-  const asInAKey = specOf(made, USUAL_RATES, { outsidePrior: 0.05, kin: KIN });
-  const start = performance.now();
-  compileMatrix(asInAKey);
-  const compile = performance.now() - start;
   return {
-    oneRate: work(made, specOf(made, ONE_RATE)),
-    asInAKey: work(made, asInAKey),
-    turn: turn(made, compileMatrix(asInAKey)),
-    compile,
+    oneRate: work(made, compileMatrix(specOf(made, ONE_RATE))),
+    inAKey: inAKey(made, specOf(made, USUAL_RATES, OUTSIDE)),
     ...reckon(made),
   };
 }
 
-function work(made: Synthetic, spec: MatrixSpec): Work {
-  const matrix = compileMatrix(spec);
+export function measureWithSizes(taxa: number, characters: number): InAKey {
+  const made = synthetic(taxa, characters);
+  return inAKey(made, withSizes(specOf(made, USUAL_RATES, OUTSIDE)));
+}
+
+function work(made: Synthetic, matrix: Matrix): Work {
   const gains = new GainTable(matrix);
   const answers = answersOf(made);
   const open = unasked(made);
@@ -86,13 +89,17 @@ function work(made: Synthetic, spec: MatrixSpec): Work {
   };
 }
 
-function turn(made: Synthetic, matrix: Matrix): Time {
+function inAKey(made: Synthetic, spec: MatrixSpec): InAKey {
+  const start = performance.now();
+  const matrix = compileMatrix(spec);
+  const compile = performance.now() - start;
   const gains = new GainTable(matrix);
   const answers = answersOf(made);
   const passed = new Set(made.asked);
-  return time(() => {
+  const turn = time(() => {
     const from = posterior(matrix, answers);
     const times = nearestTimes(matrix, 1, meanTimes(from));
     return propose(gains, matrix, focusOf(from, verdictOf(from, RULES)), times, 6, passed);
   });
+  return { both: work(made, matrix).both, turn, compile };
 }

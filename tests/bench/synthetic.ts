@@ -88,6 +88,26 @@ export function specOf(made: Synthetic, rates: readonly RateSpec[], more: Partia
   };
 }
 
+/** The same with every fourth character a size of which each taxon has a range of its own, so that no two are alike. */
+export function withSizes(spec: MatrixSpec, seed = 2): MatrixSpec {
+  const draw = drawing(seed);
+  const range = (): TraitSpec => {
+    const low = 1 + 40 * draw();
+    return { kind: 'range', low, high: low * (1.2 + 2 * draw()) };
+  };
+  const characters = spec.characters.map((one, c) =>
+    c % 4 > 0
+      ? one
+      : {
+          ...one,
+          kind: 'measure' as const,
+          bounds: one.states.slice(1).map((_, b) => 10 * (b + 1)),
+          traits: one.traits.map(range),
+        },
+  );
+  return { ...spec, characters };
+}
+
 export const answersOf = ({ asked, said }: Synthetic): Answer[] =>
   asked.map((character, k) => ({ character, states: [said[k] as number], sureness: 'sure' }));
 
