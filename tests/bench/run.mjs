@@ -100,10 +100,10 @@ const files = readdirSync(HERE);
 const benches = files.filter(
   (file) => file.endsWith('.bench.ts') && (only.length === 0 || only.includes(file.split('.')[0])),
 );
-const folder = mkdtempSync(join(tmpdir(), 'leadwort-bench-'));
 const found = await findBrowser();
 const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
 const browser = found ? await chromium.launch({ executablePath: found.path, args }) : undefined;
+const folder = mkdtempSync(join(tmpdir(), 'leadwort-bench-'));
 try {
   for (const file of files.filter((one) => one.endsWith('.work.ts') || benches.includes(one)))
     await built(file, folder);
