@@ -20,6 +20,8 @@ import { fillable, isHandWritten, writtenCouplets } from './written.ts';
  */
 const WRONG_TURN = 10;
 const BOTH_WAYS = 1;
+/** More than usual: a key is built seldom, and is used until the next time. */
+const WORK: Work = { exact: 4000, search: 150_000, bound: 150_000 };
 /** Further characters of one lead, and states of one that are named: more is not read (ours). */
 const MOST_ALSO = 3;
 const MOST_ALSO_STATES = 5;
@@ -65,7 +67,7 @@ export class BuriedCoupletError extends Error {
  * taxa. Pure and deterministic; takes seconds for a key of some fifty taxa.
  * @throws BuriedCoupletError
  */
-export function branchingOf(prepared: PreparedKey, { month, observer, work }: BranchingOptions = {}): Branching {
+export function branchingOf(prepared: PreparedKey, { month, observer, work = WORK }: BranchingOptions = {}): Branching {
   const { key, matrix } = prepared;
   const problem = priced(
     prepared,
@@ -108,12 +110,12 @@ interface Made {
   readonly couplets: readonly Couplet[];
 }
 
-function whole(prepared: PreparedKey, problem: KeyProblem, work?: Partial<Work>): Made {
+function whole(prepared: PreparedKey, problem: KeyProblem, work: Partial<Work>): Made {
   const built = buildKey(problem, work);
   return { parts: [built], couplets: named(prepared, numbered(problem, built.root)) };
 }
 
-function under(prepared: PreparedKey, problem: KeyProblem, hand: readonly Couplet[], work?: Partial<Work>): Made {
+function under(prepared: PreparedKey, problem: KeyProblem, hand: readonly Couplet[], work: Partial<Work>): Made {
   const buried = unreached(prepared.key.couplets, hand);
   if (buried.length > 0) throw new BuriedCoupletError(buried);
   const parts = completed(problem, writtenCouplets(prepared, problem, hand, fillable(hand)), work);
