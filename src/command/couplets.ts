@@ -109,7 +109,7 @@ export const couplets: Command = {
     'Prints what it expects of people in glances (a wrong turn counts as ten), what no key can undercut, and the gap',
     'between the two. Couplets in which somebody worded a lead are kept as they are; what lies below their leads is built',
     'where a lead with a character and states goes on to a built couplet or ends with several taxa.',
-    'Characters that are not asked, or need digging, are never used. It takes a while: a minute for sixty taxa.',
+    'Characters that are not asked, or need digging, are never used. It takes a while: half a minute for some fifty taxa.',
   ],
   operands: [{ name: 'FOLDER', help: 'the key folder' }],
   options: {
