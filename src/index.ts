@@ -1,4 +1,5 @@
 // The element classes and their types; importing this module registers nothing.
+export { LeadwortCouplet } from './elements/couplet/couplet.ts';
 export { LeadwortGuidance } from './elements/guidance/guidance.ts';
 export { LeadwortKey } from './elements/key/key.ts';
 export { LeadwortNames } from './elements/names/names.ts';
@@ -6,6 +7,7 @@ export { LeadwortQuestion } from './elements/question/question.ts';
 export { LeadwortSession } from './elements/session/session.ts';
 export type { LeadwortEvents } from './elements/shared/events.ts';
 export { LeadwortStanding } from './elements/standing/standing.ts';
+export { LeadwortStream } from './elements/stream/stream.ts';
 export { LeadwortTrail } from './elements/trail/trail.ts';
 export { LeadwortVerdict } from './elements/verdict/verdict.ts';
 export { VERSION } from './version.ts';

@@ -1,56 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { fiveCouplets, NARROW, WIDE } from '../../tests/support/five-couplets.ts';
 import { answersOf, streambankWith } from '../../tests/support/streambank.ts';
 import type { KeyAnswer, PreparedKey } from '../key/index.ts';
 import { forkAt, forksOf, weights } from './forks.ts';
 import type { Snapshot } from './state.ts';
 import { SessionStore } from './store.ts';
 
-// An invented key of a few couplets over the demonstration's characters; what is told of it here follows from how a
-// branching key is read (common practice, no source).
-const NARROW = ['linear', 'strap'];
-const WIDE = ['lance', 'oval', 'heart', 'arrowhead', 'round', 'shield', 'wedge', 'divided'];
-const couplets = [
-  {
-    number: 1,
-    leads: [
-      { character: 'leaf-shape', states: NARROW, to: 2 },
-      { character: 'leaf-shape', states: WIDE, to: 4 },
-    ],
-  },
-  {
-    number: 2,
-    leads: [
-      { character: 'growth-form', states: ['tall-cane'], to: 3 },
-      { character: 'growth-form', states: ['grass', 'rush-like'], to: 'typha-latifolia' },
-    ],
-  },
-  {
-    number: 3,
-    leads: [
-      { text: 'It would cut your hand.', to: 'arundo-donax' },
-      { text: 'It would not.', to: ['phragmites-australis-subsp-australis', 'phragmites-australis-subsp-americanus'] },
-    ],
-  },
-  {
-    number: 4,
-    leads: [
-      { character: 'leaf-shape', states: ['heart', 'round', 'shield'], to: 'colocasia-esculenta' },
-      { character: 'leaf-shape', states: ['lance', 'oval', 'arrowhead'], to: 5 },
-    ],
-  },
-  {
-    number: 5,
-    leads: [
-      { character: 'leaf-veins', states: ['feather'], to: 'peltandra-virginica' },
-      {
-        character: 'leaf-veins',
-        states: ['from-base', 'from-centre'],
-        to: ['sagittaria-latifolia', 'colocasia-esculenta'],
-      },
-    ],
-  },
-];
-const key: PreparedKey = streambankWith(couplets);
+const key: PreparedKey = streambankWith(fiveCouplets);
 const start = (trail: readonly KeyAnswer[] = []) => new SessionStore(key, { month: 9, trail });
 const p = ({ identification }: Snapshot) => {
   const of = new Float64Array(key.key.taxa.length);
@@ -221,8 +177,8 @@ describe('the weight of a lead', () => {
     expect(right).toBeCloseTo(twice / 2 + one('peltandra-virginica') + one('sagittaria-latifolia'), 12);
   });
 
-  test('is not lost in couplets that lead in a ring, or to one another', () => {
-    const ring = forksOf(
+  test('is shared where several leads lead to one couplet', () => {
+    const joined = forksOf(
       streambankWith([
         {
           number: 1,
@@ -234,16 +190,15 @@ describe('the weight of a lead', () => {
         {
           number: 2,
           leads: [
-            { text: 'c', to: 1 },
+            { text: 'c', to: 'typha-latifolia' },
             { text: 'd', to: 'arundo-donax' },
           ],
         },
       ]),
     );
     const of = new Float64Array(key.key.taxa.length).fill(0.1);
-    expect(weights(forkAt(ring, 2), of)).toEqual([0, 0.1]);
-    expect(weights(forkAt(ring, 1), of)).toEqual([0.05, 0.05]);
-    expect(forkAt(ring, 2).branches[0]?.to).toBeUndefined();
+    expect(weights(forkAt(joined, 2), of)).toEqual([0.1, 0.1]);
+    expect(weights(forkAt(joined, 1), of)).toEqual([0.1, 0.1]);
   });
 });
 

@@ -2,14 +2,14 @@
 import { oddsOf } from './odds.ts';
 import type { Words } from './words.ts';
 
-const odds = (probability: number): string => {
+const odds = (probability: number, what = 'veces'): string => {
   const { kind, of, number } = oddsOf(probability);
   const words = `${number} de cada ${of}`;
   return kind === 'about'
-    ? `unas ${words} veces`
+    ? `unas ${words} ${what}`
     : kind === 'more-than'
-      ? `más de ${words} veces`
-      : `menos de ${words} veces`;
+      ? `más de ${words} ${what}`
+      : `menos de ${words} ${what}`;
 };
 const list = (type: 'conjunction' | 'disjunction') => (items: readonly string[]) =>
   new Intl.ListFormat('es', { type }).format(items);
@@ -51,7 +51,7 @@ export const es: Words = {
       sap: 'Savia',
       underground: 'Bajo tierra',
     },
-    odds,
+    odds: (probability) => odds(probability),
     list: list('conjunction'),
     or: list('disjunction'),
   },
@@ -107,6 +107,33 @@ export const es: Words = {
     settled: 'Con esto basta para decir algo.',
     onward: 'Mirar más detalles',
     exhausted: 'No queda nada en esta clave que ayude más.',
+  },
+  couplet: {
+    which: '¿Cuál se parece más a su planta?',
+    choose: 'Elija la que más se parezca.',
+    also: (clauses) => `Además: ${clauses}`,
+    usually: (clause) => `casi siempre ${clause}`,
+    else: 'Otra cosa',
+    ways: 'Cómo seguir',
+    way: { couplets: 'Paso a paso', free: 'Elegir qué mirar' },
+    wrong: (names) => `El agua corre por otro lado: casi todo lo que ha visto apunta a ${names}.`,
+    second: (character) => `El paso que más conviene mirar otra vez: ${character}.`,
+    lookAgain: 'Mirarlo otra vez',
+    carryOn: 'Seguir desde allá',
+    out: (names) => `Paso a paso ha llegado a ${names}.`,
+    notSettled: 'Todavía no es seguro. La pregunta que sigue es la que más ayuda.',
+  },
+  stream: {
+    open: 'Ver la clave como un arroyo',
+    picture: (names) => `La clave como un arroyo: la mayor parte del agua corre hacia ${names}.`,
+    source: (n) => `La clave como un arroyo: el agua todavía corre hacia las ${n} plantas.`,
+    outline: 'La clave como una lista de pasos',
+    share: (share) => odds(share, 'partes del agua'),
+    fork: (n) => `Horqueta ${n}`,
+    taken: 'por aquí fue usted',
+    untold: 'no lo supo',
+    here: 'Usted está aquí',
+    lookAgain: 'Mirar otra vez este paso',
   },
   trail: {
     heading: 'Lo que ha visto',

@@ -25,6 +25,8 @@ export interface Words {
   };
   readonly key: KeyWords;
   readonly question: QuestionWords;
+  readonly couplet: CoupletWords;
+  readonly stream: StreamWords;
   readonly trail: TrailWords;
   readonly standing: StandingWords;
   readonly verdict: VerdictWords;
@@ -86,6 +88,40 @@ export interface QuestionWords {
   readonly settled: string;
   readonly onward: string;
   readonly exhausted: string;
+}
+export interface CoupletWords {
+  /** Asked where the leads are about several characters, or about none. */
+  readonly which: string;
+  readonly choose: string;
+  /** What the plants of a lead show too, joined. */
+  readonly also: (clauses: string) => string;
+  readonly usually: (clause: string) => string;
+  readonly else: string;
+  readonly ways: string;
+  readonly way: Readonly<Record<'couplets' | 'free', string>>;
+  /** The branch that was walked into no longer holds the weight; the plants that do, joined. */
+  readonly wrong: (names: string) => string;
+  readonly second: (character: string) => string;
+  readonly lookAgain: string;
+  readonly carryOn: string;
+  /** The couplets end at these plants, joined. */
+  readonly out: (names: string) => string;
+  readonly notSettled: string;
+}
+export interface StreamWords {
+  readonly open: string;
+  /** The picture in one sentence: where the water goes. */
+  readonly picture: (names: string) => string;
+  /** The same before any answer. */
+  readonly source: (plants: number) => string;
+  readonly outline: string;
+  /** How much of the water, 0 to 1. */
+  readonly share: (share: number) => string;
+  readonly fork: (n: number) => string;
+  readonly taken: string;
+  readonly untold: string;
+  readonly here: string;
+  readonly lookAgain: string;
 }
 export interface TrailWords {
   readonly heading: string;

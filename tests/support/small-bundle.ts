@@ -9,6 +9,9 @@ import es from '../fixtures/small-key/text/es.json' with { type: 'json' };
 
 export const smallBundle = { format: 1, key, characters, taxa, couplets, guidance, sources, text: { es } };
 
+/** The same without its branching key, which begins with what serves best. */
+export const { couplets: _couplets, ...freeBundle } = smallBundle;
+
 /** A blob's address with this content. */
 export const addressOf = (content: unknown): string =>
   URL.createObjectURL(new Blob([typeof content === 'string' ? content : JSON.stringify(content)]));
@@ -16,5 +19,5 @@ export const addressOf = (content: unknown): string =>
 /** The bundle with its characters changed by hand. */
 export function withCharacter(id: string, changes: object): object {
   const changed = characters.characters.map((one) => (one.id === id ? { ...one, ...changes } : one));
-  return { ...smallBundle, characters: { ...characters, characters: changed } };
+  return { ...freeBundle, characters: { ...characters, characters: changed } };
 }

@@ -5,7 +5,7 @@ import { page, userEvent } from 'vitest/browser';
 import { expectAccessible } from '../../../tests/support/a11y.ts';
 import { withMedia } from '../../../tests/support/media.ts';
 import { expectPolicyProof } from '../../../tests/support/policy.ts';
-import { addressOf, smallBundle, withCharacter } from '../../../tests/support/small-bundle.ts';
+import { addressOf, freeBundle, withCharacter } from '../../../tests/support/small-bundle.ts';
 import './define.ts';
 import type { LeadwortKey } from './key.ts';
 
@@ -20,7 +20,7 @@ const line = (key: LeadwortKey) => inside(key, 'trail', '.line')?.textContent?.r
 const press = (key: LeadwortKey, text: string) =>
   [...(key.shadowRoot?.querySelectorAll('button') ?? [])].find((one) => one.textContent?.includes(text))?.click();
 
-async function opened(width = 380, bundle: unknown = smallBundle) {
+async function opened(width = 380, bundle: unknown = freeBundle) {
   const frame = await fixture<HTMLElement>(html`<div></div>`);
   frame.style.inlineSize = `${width}px`;
   const key = document.createElement('leadwort-key') as LeadwortKey;
@@ -44,7 +44,7 @@ describe('the page', () => {
   test('shows its own content until the key is there', async () => {
     const key = await fixture<LeadwortKey>(html`<leadwort-key><p>Call the office.</p></leadwort-key>`);
     expect((key.firstElementChild as HTMLElement).offsetHeight).toBeGreaterThan(0);
-    key.src = addressOf(smallBundle);
+    key.src = addressOf(freeBundle);
     await expect.poll(() => heading(key)).toContain('Question 1');
     expect((key.firstElementChild as HTMLElement).offsetHeight).toBe(0);
   });
@@ -101,7 +101,7 @@ describe('the page', () => {
 test('no answer that has the focus lies behind the buttons', async () => {
   await page.viewport(360, 640);
   const more = Array.from({ length: 9 }, (_, i) => ({ id: `place-${i}`, label: `Another place, number ${i}` }));
-  const states = smallBundle.characters.characters.find((one) => one.id === 'habitat')?.states ?? [];
+  const states = freeBundle.characters.characters.find((one) => one.id === 'habitat')?.states ?? [];
   const key = await opened(360, withCharacter('habitat', { states: [...states, ...more] }));
   const root = part(key, 'question').shadowRoot as ShadowRoot;
   expect(root.querySelectorAll('.card')).toHaveLength(12);
@@ -137,7 +137,7 @@ describe('settings', () => {
   });
 
   test('the month is today’s unless the page says otherwise', async () => {
-    const key = await fixture<LeadwortKey>(html`<leadwort-key src=${addressOf(smallBundle)}></leadwort-key>`);
+    const key = await fixture<LeadwortKey>(html`<leadwort-key src=${addressOf(freeBundle)}></leadwort-key>`);
     await expect.poll(() => heading(key)).toContain('Question 1');
     const today = new Intl.DateTimeFormat('en', { month: 'long' }).format(new Date());
     expect(own(key, '.settings summary').textContent).toContain(today);

@@ -9,23 +9,40 @@ export const keyStyles = css`
   .page { display: grid; grid-template-columns: minmax(0, 1fr); }
   .page > * { min-inline-size: 0; }
   leadwort-standing, .verdict, .guidance { margin-block-start: 1.25em; }
+  /* The room of what comes after the first question is kept for it. */
+  leadwort-trail:not(:defined) { display: block; min-block-size: 1.45em; }
+  leadwort-standing:not(:defined) { display: block; min-block-size: 3.5em; }
+  .stream { margin-block-start: 0.75em; }
+
+  .walking:has(p) { padding-inline-start: 1em; border-inline-start: 0.2em solid var(--reed); margin-block-end: 1.25em; }
+  .walking p + p { margin-block-start: 0.4em; }
+  .walking .outline { margin-block-start: 0.6em; margin-inline-end: 0.6em; }
+
+  .ways { display: flex; flex-wrap: wrap; gap: 0 1.75em; margin-block-start: 1em; }
+  .ways .radio { min-block-size: max(3em, 48px); }
   .foot { margin-block-start: 1.5em; border-block-start: 0.1em solid var(--line); padding-block-start: 0.5em; }
 
   @container (min-width: 60em) {
     .page { grid-template-columns: minmax(0, 1fr) minmax(20em, 26em); column-gap: 3.5em; grid-template-rows: auto auto auto auto 1fr auto; }
     leadwort-trail, .foot { grid-column: 1 / -1; }
-    leadwort-question { grid-column: 1; grid-row: 2; }
-    leadwort-standing { grid-column: 2; }
-    /* While there is a question, what its answers mean stands beside it. */
-    .asking leadwort-question { grid-row: 2 / 6; }
-    .asking .verdict { grid-column: 2; grid-row: 2; margin-block-start: 0; }
-    .asking leadwort-standing { grid-row: 3; }
-    .asking .guidance { grid-column: 2; grid-row: 4; }
-    /* When there is none, the verdict is what the page is about. */
-    .done .verdict { grid-column: 1; grid-row: 3; }
-    .done .guidance { grid-column: 1; grid-row: 4 / 6; }
-    .done leadwort-standing { grid-row: 2 / 6; margin-block-start: 0; }
+    .ask { grid-column: 1; grid-row: 2; }
+    .side { grid-column: 2; }
     .foot { grid-row: 6; }
+    /* The stream stands beside the question; what the answers mean, below it. */
+    .verdict, .guidance { grid-column: 1; }
+    .forked .side { grid-row: 2 / 6; }
+    .forked leadwort-standing { margin-block-start: 0; }
+    .stream > summary { display: none; }
+    /* A key without couplets has its verdict there while there is a question. */
+    .asking:not(.forked) .ask { grid-row: 2 / 7; }
+    .asking:not(.forked) .verdict { grid-column: 2; grid-row: 2; margin-block-start: 0; }
+    .asking:not(.forked) .side { grid-row: 3; }
+    .asking:not(.forked) .guidance { grid-column: 2; grid-row: 4; }
+    /* When there is none, the verdict is what the page is about. */
+    .done .verdict { grid-row: 3; }
+    .done .guidance { grid-row: 4 / 6; }
+    .done .side { grid-row: 2 / 6; }
+    .done leadwort-standing { margin-block-start: 0; }
   }
 
   summary { display: flex; flex-wrap: wrap; align-items: center; column-gap: 0.55em; color: var(--reed); font-weight: 600; list-style: none; }

@@ -1,16 +1,20 @@
-import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, type LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { query, state } from 'lit/decorators.js';
 import type { Settings } from '../../contexts/index.ts';
-import type { Snapshot } from '../../session/index.ts';
-import type { LeadwortQuestion } from '../question/question.ts';
+import type { RequestName, Requests, Snapshot } from '../../session/index.ts';
 import { LeadwortHolder } from '../shared/holder.ts';
 import { bring, type LatePart } from '../shared/late.ts';
 import { shared } from '../shared/styles.ts';
 import { keyStyles } from './key.styles.ts';
 import { renderSettings } from './settings.ts';
+import { renderNotice, renderWays } from './walking.ts';
 
+/** What of a question and a couplet can be styled from outside. */
+const PARTS = 'heading:question-heading, caution:question-caution, card:question-card, bar:question-bar';
 /** What an answer may bring to the screen. */
-const AFTER_ANSWERS: readonly LatePart[] = ['verdict', 'guidance'];
+const AFTER_ANSWERS: readonly LatePart[] = ['trail', 'standing', 'verdict', 'guidance'];
+/** From this width on, in em of its own font, the stream stands beside the question; as in key.styles.ts. */
+const WIDE = 60;
 
 /**
  * The whole: question, answers so far, what it could be, the verdict and what to do, from one address.
@@ -21,11 +25,14 @@ const AFTER_ANSWERS: readonly LatePart[] = ['verdict', 'guidance'];
  * @slot - Shown until the key is there, and beside what is said when it does not come.
  * @csspart status - What is said while the key loads, or why it did not.
  * @csspart trail - The answers so far.
- * @csspart question - The question.
+ * @csspart question - The question, or the couplet.
  * @csspart question-heading - Its words.
  * @csspart question-caution - What is unsafe about looking.
- * @csspart question-card - One answer.
+ * @csspart question-card - One answer, or one lead.
  * @csspart question-bar - The buttons that send the answer.
+ * @csspart notice - Said when the water runs elsewhere, and when the couplets have come to their end.
+ * @csspart ways - The switch between step by step and choosing what to look at.
+ * @csspart stream - The branching key, drawn.
  * @csspart standing - What it could be.
  * @csspart verdict - What may be said.
  * @csspart guidance - What to do and not to do.
@@ -51,12 +58,57 @@ export class LeadwortKey extends LeadwortHolder {
   /** "Start with a new plant" was pressed once. */
   @state() private restarting = false;
   @state() private looksUp = false;
-  @query('leadwort-question') private question!: LeadwortQuestion | null;
+  /** Wide enough for the stream beside the question. */
+  @state() private wide = false;
+  @query('[part=question]') private shown!: LitElement | null;
+
+  #size = new ResizeObserver(([entry]) => {
+    const em = Number.parseFloat(getComputedStyle(this).fontSize);
+    this.wide = (entry?.contentRect.width ?? 0) >= WIDE * em;
+  });
+  /** What is on the screen was pressed just now, and not what keeps the focus: the foot and the switch. */
+  #pressed = false;
+  readonly #press = {
+    capture: true,
+    handleEvent: (event: Event) => {
+      this.#pressed = (event.target as Element).closest('.foot, .ways') === null;
+      setTimeout(() => {
+        this.#pressed = false;
+      });
+    },
+  };
+  #shown: LitElement | null = null;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#size.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#size.disconnect();
+  }
 
   protected override updated(_changed: PropertyValues): void {
     if (this.provider.state.phase !== 'ready') return;
     // The first question is on the screen; what follows the answers comes while a person reads it.
-    this.#bring(AFTER_ANSWERS);
+    this.#bring(['question', ...AFTER_ANSWERS]);
+    if (this.wide && this.provider.state.store.snapshot.walk) this.#bring(['stream']);
+    const { shown } = this;
+    if (this.#shown && shown && shown !== this.#shown && this.#pressed) void this.#focusShown();
+    this.#shown = shown;
+  }
+
+  /** Takes a person to the question that came for what they did. */
+  async #focusShown(): Promise<void> {
+    await this.updateComplete;
+    await this.shown?.updateComplete;
+    this.shown?.focus();
+  }
+
+  #send<Name extends RequestName>(name: Name, detail: Requests[Name]): void {
+    const { state } = this.provider;
+    if (state.phase === 'ready') state.store.request(name, detail);
   }
 
   #bring(parts: readonly LatePart[]): void {
@@ -67,7 +119,15 @@ export class LeadwortKey extends LeadwortHolder {
       );
   }
 
+  /** A key without couplets begins with a question, and waits for it. */
+  @state() private questionHere = customElements.get('leadwort-question') !== undefined;
+
+  #toggleStream(event: Event): void {
+    if ((event.currentTarget as HTMLDetailsElement).open) this.#bring(['stream']);
+  }
+
   #lacks(part: LatePart, lacking: boolean): void {
+    if (part === 'question') this.questionHere = true;
     if (this.missing.has(part) === lacking) return;
     const missing = new Set(this.missing);
     if (lacking) missing.add(part);
@@ -81,10 +141,8 @@ export class LeadwortKey extends LeadwortHolder {
       return;
     }
     this.restarting = false;
-    const { state } = this.provider;
-    if (state.phase !== 'ready') return;
-    state.store.request('restart', {});
-    void this.updateComplete.then(() => this.question?.updateComplete).then(() => this.question?.focus());
+    this.#send('restart', {});
+    void this.#focusShown();
   }
 
   #lookUp(event: Event): void {
@@ -94,30 +152,55 @@ export class LeadwortKey extends LeadwortHolder {
 
   override render(): TemplateResult {
     const { state, settings } = this.provider;
-    const ready = state.phase === 'ready' && settings;
+    const ready = state.phase === 'ready' && settings && (this.questionHere || state.store.snapshot.asked);
     return html`${this.renderStatus()}${ready ? this.#renderKey(state.store.snapshot, settings) : html`<slot></slot>`}`;
   }
 
   #renderKey(snapshot: Snapshot, settings: Settings): TemplateResult {
     const { words } = settings;
+    const { asked, question, prepared } = snapshot;
+    const forked = prepared.key.couplets.length > 0;
     return html`
-      <div class=${snapshot.question ? 'page asking' : 'page done'} lang=${words.language}>
+      <div class=${`page ${asked || question ? 'asking' : 'done'} ${forked ? 'forked' : ''}`} lang=${words.language} @click=${this.#press}>
         <leadwort-trail part="trail"></leadwort-trail>
-        <leadwort-question
-          part="question"
-          exportparts="heading:question-heading, caution:question-caution, card:question-card, bar:question-bar"
-        ></leadwort-question>
+        <div class="ask">
+          <div class="walking" role="status" part="notice">${renderNotice(snapshot, settings, {
+            again: (character) => this.#send('ask', { character }),
+            on: (place) => {
+              this.#send('walk-from', place);
+              void this.#focusShown();
+            },
+          })}</div>
+          ${
+            asked
+              ? html`<leadwort-couplet part="question" exportparts=${PARTS}></leadwort-couplet>`
+              : html`<leadwort-question part="question" exportparts=${PARTS}></leadwort-question>`
+          }
+          ${this.#renderMissing(['question'], settings)}
+          ${forked ? renderWays(snapshot, settings, (way) => this.#send('way', { way })) : nothing}
+        </div>
         <div class="verdict">
           <leadwort-verdict part="verdict"></leadwort-verdict>
           ${this.#renderMissing(AFTER_ANSWERS, settings)}
         </div>
-        <leadwort-standing part="standing"></leadwort-standing>
+        <div class="side">
+          <leadwort-standing part="standing"></leadwort-standing>
+          ${forked ? this.#renderStream(settings) : nothing}
+        </div>
         <div class="guidance">
           <leadwort-guidance part="guidance"></leadwort-guidance>
         </div>
         ${this.#renderFoot(snapshot, settings)}
       </div>
     `;
+  }
+
+  #renderStream(settings: Settings): TemplateResult {
+    return html`<details class="stream" ?open=${this.wide} @toggle=${(event: Event) => this.#toggleStream(event)}>
+      <summary>${settings.words.stream.open}</summary>
+      <leadwort-stream part="stream"></leadwort-stream>
+      ${this.#renderMissing(['stream'], settings)}
+    </details>`;
   }
 
   #renderMissing(parts: readonly LatePart[], { words }: Settings): TemplateResult {
@@ -148,10 +231,7 @@ export class LeadwortKey extends LeadwortHolder {
         <summary>${words.key.lookup}</summary>
         ${this.looksUp ? html`<leadwort-names></leadwort-names>` : nothing} ${this.#renderMissing(['names'], settings)}
       </details>
-      ${renderSettings(this, snapshot, settings, (name, detail) => {
-        const { state } = this.provider;
-        if (state.phase === 'ready') state.store.request(name, detail);
-      })}
+      ${renderSettings(this, snapshot, settings, (name, detail) => this.#send(name, detail))}
       ${snapshot.trail.length > 0 ? restart : nothing}
       <p class="unseen" role="status">${this.restarting ? words.key.restartSure : nothing}</p>
     </div>`;

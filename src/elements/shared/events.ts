@@ -3,8 +3,11 @@ import type { KeyAnswer, VerdictKind } from '../../key/index.ts';
 
 /** All bubble and cross shadow boundaries. */
 export interface LeadwortEvents {
-  /** A question was answered or passed over. Fired by the question. */
-  'leadwort-answer': KeyAnswer;
+  /**
+   * A question was answered or passed over. Fired by the question, and by the couplet with its number; a lead that
+   * speaks of no character is no answer.
+   */
+  'leadwort-answer': KeyAnswer & { readonly couplet?: number };
   /** The kind of verdict or the leading taxon changed. Fired by the element that holds the session. */
   'leadwort-verdict': { readonly kind: VerdictKind; readonly taxa: readonly string[] };
   /** What to do about a taxon was opened. Fired by the guidance. */

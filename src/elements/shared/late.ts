@@ -14,9 +14,13 @@ export function untilDone<T>(load: () => Promise<T>): () => Promise<T> {
 }
 
 const loaders = {
+  trail: untilDone(() => import('../trail/define.ts')),
+  standing: untilDone(() => import('../standing/define.ts')),
+  question: untilDone(() => import('../question/define.ts')),
   verdict: untilDone(() => import('../verdict/define.ts')),
   guidance: untilDone(() => import('../guidance/define.ts')),
   names: untilDone(() => import('../names/define.ts')),
+  stream: untilDone(() => import('../stream/define.ts')),
 } satisfies Readonly<Record<string, () => Promise<unknown>>>;
 
 export type LatePart = keyof typeof loaders;

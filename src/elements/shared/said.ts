@@ -23,6 +23,19 @@ export function said(character: Character, answer: KeyAnswer, { words, language,
   return words.common.or(labels.map((label, i) => (i > 0 && label.includes(' ') ? asClause(label, language) : label)));
 }
 
+/** The same, for labels within a line; the names of months keep the letter that their language gives them. */
+export function clauses(saying: Saying): Saying {
+  const { words, language } = saying;
+  const months = Object.values(words.common.months);
+  return {
+    ...saying,
+    say: (sentence) => {
+      const label = saying.say(sentence);
+      return months.includes(label) ? label : asClause(label, language);
+    },
+  };
+}
+
 /** A sentence's beginning as a piece of a line: its first letter small, unless it is more than a first letter ("V-shaped"). */
 export function asClause(text: string, language: string): string {
   const [first = '', second = ''] = text;

@@ -8,8 +8,8 @@ import { expectPolicyProof } from '../../../tests/support/policy.ts';
 import { answered } from '../../../tests/support/streambank.ts';
 import type { SessionStore } from '../../session/index.ts';
 import { es } from '../../words/es.ts';
+import { clauseOf, joined } from '../shared/clause.ts';
 import { asClause } from '../shared/said.ts';
-import { clauseOf, joined } from './clause.ts';
 import './define.ts';
 
 async function drawn(store: SessionStore, settings = english) {

@@ -1,10 +1,10 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
 import type { Character, KeyAnswer } from '../../key/index.ts';
+import { clauseOf, joined } from '../shared/clause.ts';
 import { LeadwortPart } from '../shared/part.ts';
-import { asClause, said } from '../shared/said.ts';
+import { clauses, said } from '../shared/said.ts';
 import { shared } from '../shared/styles.ts';
-import { clauseOf, joined } from './clause.ts';
 import { trailStyles } from './trail.styles.ts';
 
 /** Answers that the line of words holds before it says how many more there are. */
@@ -33,13 +33,6 @@ export class LeadwortTrail extends LeadwortPart {
     this.gone = undefined;
   }
 
-  /** A label within a line; the names of months keep the letter that their language gives them. */
-  #clause(label: string): string {
-    const { words, language } = this.settings ?? {};
-    if (!words || !language || Object.values(words.common.months).includes(label)) return label;
-    return asClause(label, language);
-  }
-
   #change(character: string): void {
     this.renderRoot.querySelector('details')?.removeAttribute('open');
     this.request('ask', { character });
@@ -54,10 +47,10 @@ export class LeadwortTrail extends LeadwortPart {
     const { snapshot, settings } = this;
     if (!snapshot || !settings) return nothing;
     const { trail, prepared } = snapshot;
-    const { words, language, units } = settings;
+    const { words, language } = settings;
     if (trail.length === 0)
       return html`<p class="empty" tabindex="-1"><span class="unseen">${words.trail.empty}</span></p>`;
-    const saying = { words, language, units, say: (label: string) => this.#clause(this.say(label)) };
+    const saying = clauses(this.saying);
     const steps = trail.flatMap((answer) => {
       const character = prepared.key.characters[prepared.characterIndex.get(answer.character) ?? -1];
       return character ? [{ character, answer, text: said(character, answer, saying) }] : [];
