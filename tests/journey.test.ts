@@ -134,10 +134,11 @@ const journeys = [
   { plant: 'carrizo gigante', file: giantReed, path: 'es/', language: 'es', name: 'carrizo gigante' },
 ] as const;
 
+// On the phone through the couplets, as the key begins; on the desk by choosing freely.
 describe.concurrent.each([
-  ['a phone', PHONE],
-  ['a desk', DESK],
-])('on %s, with Tab, Space and Enter alone', (_, viewport) => {
+  ['a phone', PHONE, 'couplets'],
+  ['a desk', DESK, 'free'],
+] as const)('on %s, with Tab, Space and Enter alone', (_, viewport, way) => {
   test.each(journeys)(
     'a person comes from the first question to $plant',
     async (journey) => {
@@ -146,7 +147,7 @@ describe.concurrent.each([
       const visitor = new Visitor(page);
       const words = WORDS[language].question;
       const buttons = { sure: words.sureness.sure, cannotTell: words.cannotTell, showAll: words.showAll };
-      await page.locator('leadwort-question .card').first().waitFor();
+      await page.locator('[part=question] .card').first().waitFor();
       await page.locator('leadwort-verdict [part=verdict]').waitFor({ state: 'attached' });
       await page.waitForFunction(() => customElements.get('leadwort-guidance') !== undefined);
       expect(await page.evaluate(() => window.seen.shift), 'layout shift before anything was pressed').toBeLessThan(
@@ -156,11 +157,15 @@ describe.concurrent.each([
 
       await page.keyboard.press('Tab');
       await page.keyboard.press('Enter'); // past the header, by the link that is there for it
+      if (way === 'free') await visitor.goBy('free');
       let kind = 'none';
       for (let asked = 1; kind !== 'settled'; asked++) {
         const question = await visitor.question();
         if (question === undefined || asked > MOST_QUESTIONS) throw new Error(`"${kind}" after ${asked - 1} questions`);
-        await visitor.answer(labelsFor(bundle, file, question, language), buttons);
+        const labels = labelsFor(bundle, file, question, language);
+        const couplet = await visitor.atCouplet();
+        if (way === 'free' || asked === 1) expect(couplet).toBe(way === 'couplets');
+        await (couplet ? visitor.take(labels, buttons) : visitor.answer(labels, buttons));
         const at = await visitor.at();
         expect(at.kind, `focus after "${question}"`).toBe('heading');
         if ((await visitor.question()) !== undefined)
@@ -199,9 +204,9 @@ describe.concurrent.each([
 ] as const)('the %s page', (_, path, language) => {
   test('shows the first question with an answer to press on the first screen of a small phone', async () => {
     const { page } = await open(path, { width: 360, height: 640 }, 6);
-    await page.locator('leadwort-question .card').first().waitFor();
-    const card = await page.locator('leadwort-question .card').first().boundingBox();
-    const bar = await page.locator('leadwort-question [part=bar]').boundingBox();
+    await page.locator('[part=question] .card').first().waitFor();
+    const card = await page.locator('[part=question] .card').first().boundingBox();
+    const bar = await page.locator('[part=question] [part=bar]').boundingBox();
     expect(card && bar && card.y + card.height).toBeLessThanOrEqual(bar?.y ?? 0);
     expect(bar && bar.y + bar.height).toBeLessThanOrEqual(640);
     await page.context().close();
@@ -209,7 +214,7 @@ describe.concurrent.each([
 
   test('stays within the screen with text at twice its size, and in forced colours', async () => {
     const { page } = await open(path, { width: 360, height: 740 }, 6, { forcedColors: 'active' });
-    await page.locator('leadwort-question .card').first().waitFor();
+    await page.locator('[part=question] .card').first().waitFor();
     await page.evaluate(() => {
       document.documentElement.style.fontSize = '200%';
     });
@@ -221,7 +226,7 @@ describe.concurrent.each([
 
   test('is free of faults in a dark scheme on the widest screen', async () => {
     const { page, faults } = await open(path, { width: 1600, height: 900 }, 6, { colorScheme: 'dark' });
-    await page.locator('leadwort-question .card').first().waitFor();
+    await page.locator('[part=question] .card').first().waitFor();
     expect(await violations(page)).toEqual([]);
     expect(faults).toEqual([]);
     await page.context().close();

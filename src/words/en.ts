@@ -106,7 +106,6 @@ export const en: Words = {
   },
   couplet: {
     which: 'Which is more like your plant?',
-    choose: 'Choose the one that fits better.',
     also: (clauses) => `Also: ${clauses}`,
     usually: (clause) => `usually ${clause}`,
     else: 'Something else',

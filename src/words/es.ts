@@ -110,7 +110,6 @@ export const es: Words = {
   },
   couplet: {
     which: '¿Cuál se parece más a su planta?',
-    choose: 'Elija la que más se parezca.',
     also: (clauses) => `Además: ${clauses}`,
     usually: (clause) => `casi siempre ${clause}`,
     else: 'Otra cosa',

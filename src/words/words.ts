@@ -92,7 +92,6 @@ export interface QuestionWords {
 export interface CoupletWords {
   /** Asked where the leads are about several characters, or about none. */
   readonly which: string;
-  readonly choose: string;
   /** What the plants of a lead show too, joined. */
   readonly also: (clauses: string) => string;
   readonly usually: (clause: string) => string;

@@ -55,15 +55,56 @@ export class Visitor {
 
   /** The question on the screen; undefined once there is none, whatever else the heading says. */
   async question() {
-    const heading = this.page.locator('leadwort-question [role=heading]');
+    const heading = this.page.locator('[part=question] [role=heading]');
     if ((await heading.locator('.step').count()) === 0) return undefined;
     return (await heading.locator('[part=heading]').textContent())?.trim();
   }
 
-  /** Labels of the answers on the screen, in their order. */
+  /** Labels of the answers on the screen, or the leads' words, in their order. */
   async shown() {
-    const titles = await this.page.locator('leadwort-question .card .title').allInnerTexts();
+    const titles = await this.page.locator('[part=question] .card .title').allInnerTexts();
     return titles.map((title) => title.trim());
+  }
+
+  /** Whether what is asked is a couplet. */
+  async atCouplet() {
+    return (await this.page.locator('leadwort-couplet .lead').count()) > 0;
+  }
+
+  /**
+   * Which lead has these labels among its words; undefined when none does, or several.
+   * @param {readonly string[]} labels
+   */
+  async fitting(labels) {
+    const words = labels.map((label) => label.toLowerCase());
+    const fits = (await this.shown()).map((lead) => words.some((label) => lead.toLowerCase().includes(label)));
+    return fits.filter((fit) => fit).length === 1 ? fits.indexOf(true) : undefined;
+  }
+
+  /**
+   * Takes the lead that fits and is sure of it; says "Can't tell" when none does.
+   * @param {readonly string[]} labels
+   * @param {Buttons} buttons
+   */
+  async take(labels, buttons) {
+    const lead = await this.fitting(labels);
+    if (lead === undefined) return this.press(buttons.cannotTell);
+    await this.tabTo('the leads', ({ kind }) => kind === 'radio');
+    await this.page.keyboard.press('Space');
+    for (let i = 0; i < lead; i++) await this.page.keyboard.press('ArrowDown');
+    await this.press(buttons.sure);
+  }
+
+  /**
+   * Leaves the couplets for a free choice of characters, or comes back to them: by the switch below the question.
+   * @param {'couplets' | 'free'} to
+   */
+  async goBy(to) {
+    const part = to === 'free' ? 'leadwort-question' : 'leadwort-couplet';
+    await this.tabTo('the switch', ({ kind, text }) => kind === 'radio' && text === '');
+    await this.page.keyboard.press(to === 'free' ? 'ArrowRight' : 'ArrowLeft');
+    await this.page.locator(`${part} .card`).first().waitFor();
+    await this.page.keyboard.press('Shift+Tab');
   }
 
   /** The number on the button that shows the rest of the answers. */

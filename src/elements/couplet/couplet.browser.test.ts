@@ -75,10 +75,9 @@ describe('a couplet', () => {
   });
 
   test('asks how sure a person is once a lead is marked, and sends it as an answer with the couplet’s number', async () => {
-    const { part, mark, press, find, heading, root } = await shown();
+    const { part, mark, press, heading, root } = await shown();
     const events: LeadwortEvents['leadwort-answer'][] = [];
     part.addEventListener('leadwort-answer', (event) => events.push(event.detail));
-    expect(find('#tally').textContent).toBe('Choose the one that fits better.');
     await mark(0);
     await press('I think so');
     expect(events).toEqual([{ character: 'leaf-shape', states: NARROW, sureness: 'think', couplet: 1 }]);
@@ -191,6 +190,22 @@ test('is done by keyboard alone', async () => {
   await userEvent.keyboard('{Tab}{Enter}');
   await expect.poll(heading).toContain('Question 2');
   expect(store.snapshot.trail).toHaveLength(1);
+});
+
+test('the leads can be reached by keyboard after couplets that were answered by arrow, or passed over', async () => {
+  const { root, find, press, heading } = await shown();
+  find('[role=heading]').focus();
+  const toLeads = async () => {
+    for (let i = 0; i < 5 && !root.activeElement?.matches('input'); i++) await userEvent.keyboard('{Tab}');
+    expect(root.activeElement?.matches('.lead input')).toBe(true);
+  };
+  await toLeads();
+  await userEvent.keyboard(' {ArrowDown}{Tab}{Enter}');
+  await expect.poll(heading).toContain('Question 2');
+  await toLeads();
+  await press('Can’t tell');
+  await expect.poll(heading).toContain('Question 3');
+  await toLeads();
 });
 
 test('stands side by side where there is room, and one below the other where there is not', async () => {

@@ -7,7 +7,7 @@ import type { Asked, Snapshot } from '../../session/index.ts';
 import { askingStyles } from '../shared/asking.styles.ts';
 import { barOf, cautionOf, headingOf, helpOf, type Sureness, stepOf } from '../shared/asking.ts';
 import { fire } from '../shared/events.ts';
-import { leadWords } from '../shared/leads.ts';
+import { type LeadWords, leadWords } from '../shared/leads.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { plantName, taxonOf } from '../shared/plant.ts';
 import { shared } from '../shared/styles.ts';
@@ -104,17 +104,20 @@ export class LeadwortCouplet extends LeadwortPart {
   }
 
   #renderCouplet({ prepared, month }: Snapshot, asked: Asked, settings: Settings): TemplateResult {
-    const { words } = settings;
+    const { couplet } = settings.words;
     const { fork } = asked;
+    // A name of its own for each: Chromium holds a group to be answered whose chosen button has left the page.
+    const name = `lead-${asked.number}-${fork.number}`;
+    const words = (lead: Lead) => leadWords(prepared, lead, this.saying);
     const say = (sentence: string) => this.say(sentence);
     const character = prepared.key.characters[prepared.characterIndex.get(fork.character ?? '') ?? -1];
     const hidden = character && !character.months.includes(month);
     return html`
-      ${headingOf(character ? say(character.question) : words.couplet.which, settings, stepOf(asked, character, settings))}
+      ${headingOf(character ? say(character.question) : couplet.which, settings, stepOf(asked, character, settings))}
       ${character ? html`${helpOf(character, settings, say)} ${cautionOf(character, settings, say)}` : nothing}
       ${hidden ? this.#renderHidden(character, settings) : nothing}
-      <div class="leads" role="radiogroup" aria-labelledby="heading" aria-describedby="tally" part="choices">
-        ${fork.branches.map(({ lead }, index) => this.#renderLead(prepared, lead, index))}
+      <div class="leads" role="radiogroup" aria-labelledby="heading" part="choices">
+        ${fork.branches.map(({ lead }, index) => this.#renderLead(words(lead), index, name))}
       </div>
       ${this.#renderBar(asked, settings)}
     `;
@@ -125,12 +128,11 @@ export class LeadwortCouplet extends LeadwortPart {
     return html`<p class="quiet">${this.say(label)}: ${words.question.mark.hidden(month)}</p>`;
   }
 
-  #renderLead(prepared: Snapshot['prepared'], lead: Lead, index: number): TemplateResult {
-    const { label, title, size, also } = leadWords(prepared, lead, this.saying);
+  #renderLead({ label, title, size, also }: LeadWords, index: number, name: string): TemplateResult {
     return html`<label class="card lead" part="card">
       <input
         type="radio"
-        name="lead"
+        name=${name}
         value=${index}
         .checked=${this.marked === index}
         @change=${() => {
@@ -138,7 +140,7 @@ export class LeadwortCouplet extends LeadwortPart {
         }}
       />
       <span class="text">
-        ${label ? html`<span class="label">${label}<span class="unseen">: </span></span>` : nothing}
+        ${label ? html`<span class=${this.#asked?.fork.character ? 'label unseen' : 'label'}>${label}<span class="unseen">: </span></span>` : nothing}
         <span class="title">${title}</span>
         ${size ? html`<span class="size">${size}</span>` : nothing}
         ${also ? html`<span class="detail">${also}</span>` : nothing}
@@ -153,7 +155,7 @@ export class LeadwortCouplet extends LeadwortPart {
     return barOf(
       {
         said: this.marked !== undefined,
-        tally: this.marked === undefined ? couplet.choose : '',
+        tally: '',
         answer: (sureness) => this.#take(asked, sureness),
         skip: () => this.#pass(asked),
         away: asked.reason === 'changing' ? [keep, other] : [other],
