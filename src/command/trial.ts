@@ -67,12 +67,8 @@ async function besideOf(
 ): Promise<TrialReport['beside']> {
   const plan = { ...free, way: 'couplets' };
   const some = Math.min(plants, MOST_BESIDE);
-  const {
-    way,
-    observers: of,
-    calibration,
-    bound,
-  } = reportOf(plan, observers, plants, await runTrial(plan, observers, plants, ['trial'], io));
+  const counted = await runTrial(plan, observers, some, ['trial'], io);
+  const { way, observers: of, calibration, bound } = reportOf(plan, observers, some, counted);
   return { way, plants: some, observers: of, calibration, bound };
 }
 
