@@ -1,6 +1,6 @@
 // What `couplets` prints for people: how good the branching key is, and its first couplets.
 import { type Branching, type Couplet, type Key, languageFor } from '../../key/index.ts';
-import { sheetWords, Wording } from '../../report/sheet/index.ts';
+import { Wording, wordsIn } from '../../report/sheet/index.ts';
 import type { Paint } from '../paint.ts';
 import { nameOf } from './names.ts';
 import { count, table } from './table.ts';
@@ -30,7 +30,7 @@ export function coupletsReport(key: Key, branching: Branching, paint: Paint, tar
 
 function firstCouplets(key: Key, couplets: readonly Couplet[], paint: Paint): string[] {
   const language = key.languages[0] ?? 'en';
-  const wording = new Wording(key, languageFor(key, language), sheetWords(language));
+  const wording = new Wording(key, languageFor(key, language), wordsIn(language));
   const shown = couplets.slice(0, SHOWN);
   if (shown.length === 0) return [];
   return [

@@ -1,7 +1,8 @@
 // A sheet as one HTML file that needs nothing else: a style sheet of its own, no script, nothing loaded.
 import { html } from './escape.ts';
+import { classesOf, coupletsOf, labelOf, sentence } from './rows.ts';
 import type { Alike, Name, Sheet, SheetLead } from './sheet.ts';
-import { MOST_STEPS, styleSheet } from './style.ts';
+import { styleSheet } from './style.ts';
 import type { SheetWords } from './words.ts';
 
 /** All text of the sheet is escaped. */
@@ -61,31 +62,21 @@ ${style === 'bracketed' ? bracketed(sheet) : leads.map((lead) => row(lead, sheet
 }
 
 function bracketed(sheet: Sheet): string {
-  const couplets = new Map<number, SheetLead[]>();
-  for (const lead of sheet.leads) couplets.set(lead.couplet, [...(couplets.get(lead.couplet) ?? []), lead]);
-  return [...couplets.values()]
+  return coupletsOf(sheet.leads)
     .map((some) => `<div class="couplet">\n${some.map((lead) => row(lead, sheet)).join('\n')}\n</div>`)
     .join('\n');
 }
 
 function row(one: SheetLead, sheet: Sheet): string {
-  const { couplet, lead, depth, from, main, also, to } = one;
-  const classes = ['lead', ...(depth > 0 ? [`step-${Math.min(depth, MOST_STEPS)}`] : [])];
-  if (to === undefined) classes.push('below');
+  const { couplet, lead, from, main, also } = one;
   const id = lead === 0 ? ` id="c${couplet}"` : '';
   const back = lead === 0 && from.length > 0 ? ` <span class="from">(${from.join(', ')})</span>` : '';
   const more = also.map((text) => ` ${html(sentence(text))}`).join('');
   return (
-    `<p class="${classes.join(' ')}"${id}><span class="number">${couplet}${letter(lead)}${back}</span>` +
+    `<p class="${classesOf(one)}"${id}><span class="number">${labelOf(one)}${back}</span>` +
     `<span class="says"><span class="main">${html(sentence(main))}</span>${more}</span>${goal(one, sheet)}</p>`
   );
 }
-
-/** 0 is a, 25 z, 26 aa. */
-const letter = (n: number): string =>
-  (n < 26 ? '' : letter(Math.floor(n / 26) - 1)) + String.fromCharCode(97 + (n % 26));
-
-const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
 
 function goal({ to }: SheetLead, { words, style }: Sheet): string {
   if (to === undefined) return '';
@@ -118,7 +109,7 @@ ${alike.map((pair) => pairOf(pair, words)).join('\n')}
 function pairOf({ names: [one, other], tells }: Alike, words: SheetWords): string {
   const [a, b] = [one, other].map((name) => `${shown(name)} ${standing(name, words)}`);
   const said = tells.map(({ words: text, how }) => (how === 'always' ? `<b>${html(text)}</b>` : html(text)));
-  return `<div class="alike"><h3>${words.pair(a as string, b as string)}</h3>\n<p>${said.join(' ')}</p></div>`;
+  return `<div class="alike"><h3>${words.pair(a as string, b as string).join('')}</h3>\n<p>${said.join(' ')}</p></div>`;
 }
 
 function plants({ words, plants: all }: Sheet): string {

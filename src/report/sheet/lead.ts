@@ -1,6 +1,6 @@
 // A lead of the key in words, as floras write it: the main statement, then what else helps.
 import { type Character, type Couplet, type Key, type Said, translate } from '../../key/index.ts';
-import { classWords } from '../../key/sizes.ts';
+import { classWords, type System } from '../../key/sizes.ts';
 import type { SheetWords } from './words.ts';
 
 /** More states than these are not listed where the other leads list fewer: the statement says what it is not. */
@@ -17,12 +17,14 @@ export class Wording {
   readonly #key: Key;
   readonly #language: string;
   readonly #words: SheetWords;
+  readonly #units: System;
   readonly #characters: ReadonlyMap<string, Character>;
 
-  constructor(key: Key, language: string, words: SheetWords) {
+  constructor(key: Key, language: string, words: SheetWords, units: System = key.units) {
     this.#key = key;
     this.#language = language;
     this.#words = words;
+    this.#units = units;
     this.#characters = new Map(key.characters.map((character) => [character.id, character]));
   }
 
@@ -76,7 +78,7 @@ export class Wording {
     if (places.some((s, i) => s !== (places[0] ?? 0) + i)) return '';
     const { to: _, ...from } = first;
     const joined = last.to === undefined ? from : { ...from, to: last.to };
-    return classWords(character, joined, this.#words, this.#language, this.#key.units);
+    return classWords(character, joined, this.#words, this.#language, this.#units);
   }
 }
 

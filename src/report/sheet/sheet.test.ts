@@ -3,7 +3,8 @@ import { keyFiles } from '../../../tests/support/key-files.ts';
 import { edited } from '../../../tests/support/small-key.ts';
 import { type Couplet, type Key, readKey } from '../../key/index.ts';
 import { htmlOf } from './html.ts';
-import { type Sheet, type SheetLead, STYLES, sheetOf } from './sheet.ts';
+import { type Sheet, type SheetLead, STYLES } from './sheet.ts';
+import { sheetOf } from './spoken.ts';
 
 const streambank = readKey(keyFiles('keys/streambank'));
 const sheets = STYLES.map((style) => [style, sheetOf(streambank, { style, language: 'en' })] as const);

@@ -1,8 +1,9 @@
 // A key as a sheet to be printed: what stands on it, in order and in words, without saying how it is drawn.
 import { type Couplet, type Key, type Lead, type Lookalike, languageFor, type Standing } from '../../key/index.ts';
+import type { System } from '../../key/sizes.ts';
 import { coursesOf } from './courses.ts';
 import { type Statement, Wording } from './lead.ts';
-import { type SheetWords, sheetWords } from './words.ts';
+import type { SheetWords } from './words.ts';
 
 /**
  * The two layouts of floras. `bracketed`: couplets one after the other by number, their leads side by side; `indented`:
@@ -15,6 +16,8 @@ export interface SheetOptions {
   readonly style: Style;
   /** BCP 47 tag; the key's own first language serves whoever asks for one that it has not. */
   readonly language: string;
+  readonly words: SheetWords;
+  readonly units: System;
 }
 
 /** What a plant is called: empty `common` where it has no name but the scientific one. */
@@ -63,10 +66,9 @@ export interface Sheet {
 }
 
 /** The sheet of a key that has couplets; of one that has none, a sheet without leads. Pure. */
-export function sheetOf(key: Key, { style, language: wanted }: SheetOptions): Sheet {
+export function sheetIn(key: Key, { style, language: wanted, words, units }: SheetOptions): Sheet {
   const language = languageFor(key, wanted);
-  const words = sheetWords(language);
-  const wording = new Wording(key, language, words);
+  const wording = new Wording(key, language, words, units);
   const names = new Map(key.taxa.map(({ id, name, common, status }) => [id, nameOf(id, name, common, status)]));
   const named = (ids: readonly string[]) => ids.flatMap((id) => names.get(id) ?? []);
   const { couplets, rows } = coursesOf(key.couplets, style);

@@ -1,14 +1,21 @@
 // What a printed key says of its own, by language. The key's own sentences are translated in the key folder.
 import type { Standing } from '../../key/index.ts';
 import type { SizeWords } from '../../key/sizes.ts';
-import { en as english } from '../../words/en.ts';
-import { es as spanish } from '../../words/es.ts';
+import type { Words } from '../../words/index.ts';
 
-export interface SheetWords extends SizeWords {
-  /** BCP 47 tag of these words. */
-  readonly language: string;
+/** What it says as the rest of Leadwort does. */
+interface CommonWords extends SizeWords {
   readonly status: Readonly<Record<Standing, string>>;
   readonly or: (items: readonly string[]) => string;
+}
+
+export interface SheetWords extends CommonWords {
+  /** BCP 47 tag of these words. */
+  readonly language: string;
+  /** Said where a layout is chosen. */
+  readonly layout: string;
+  readonly layouts: Readonly<Record<'bracketed' | 'indented', string>>;
+  readonly print: string;
   readonly edition: (version: string, reviewed: string) => string;
   readonly cautions: string;
   readonly beforeLooking: string;
@@ -23,7 +30,8 @@ export interface SheetWords extends SizeWords {
   readonly together: string;
   readonly alike: string;
   readonly alikeUse: string;
-  readonly pair: (one: string, other: string) => string;
+  /** Two names, each as it is drawn. */
+  readonly pair: <Name>(one: Name, other: Name) => readonly (Name | string)[];
   readonly plants: string;
   readonly plantsUse: string;
   readonly common: string;
@@ -32,13 +40,16 @@ export interface SheetWords extends SizeWords {
   readonly couplets: string;
 }
 
-const en: SheetWords = {
+type OwnWords = Omit<SheetWords, keyof CommonWords>;
+
+const en: OwnWords = {
   language: 'en',
-  status: english.common.status,
-  or: english.common.or,
-  under: english.question.under,
-  between: english.question.between,
-  over: english.question.over,
+  layout: 'Layout',
+  layouts: {
+    bracketed: 'By number: the statements of a step stand together, and a number leads on',
+    indented: 'Stepped: what follows a statement stands below it, further in',
+  },
+  print: 'Print',
   edition: (version, reviewed) => `Edition ${version}, reviewed ${reviewed}`,
   cautions: 'Before you look',
   beforeLooking: 'While you look',
@@ -65,7 +76,7 @@ const en: SheetWords = {
   alike: 'Look-alikes',
   alikeUse:
     'What tells two plants apart that are taken for each other. Look at more than one thing. What stands in bold is always so; the rest is usually so.',
-  pair: (one, other) => `${one} or ${other}`,
+  pair: (one, other) => [one, ' or ', other],
   plants: 'Plants in this key',
   plantsUse: 'The numbers are those of the statements that lead to the name.',
   common: 'Name',
@@ -74,13 +85,14 @@ const en: SheetWords = {
   couplets: 'At',
 };
 
-const es: SheetWords = {
+const es: OwnWords = {
   language: 'es',
-  status: spanish.common.status,
-  or: spanish.common.or,
-  under: spanish.question.under,
-  between: spanish.question.between,
-  over: spanish.question.over,
+  layout: 'Cómo se ordena',
+  layouts: {
+    bracketed: 'Por números: los enunciados de un paso van juntos, y un número lleva adelante',
+    indented: 'Por escalones: lo que sigue a un enunciado va debajo, más adentro',
+  },
+  print: 'Imprimir',
   edition: (version, reviewed) => `Edición ${version}, revisada el ${reviewed}`,
   cautions: 'Antes de mirar',
   beforeLooking: 'Mientras mira',
@@ -107,7 +119,7 @@ const es: SheetWords = {
   alike: 'Plantas parecidas',
   alikeUse:
     'Lo que distingue a dos plantas que se confunden. Fíjese en más de una cosa. Lo que va en letras gruesas es siempre así; lo demás, por lo común.',
-  pair: (one, other) => `${one} o ${other}`,
+  pair: (one, other) => [one, ' o ', other],
   plants: 'Plantas de esta clave',
   plantsUse: 'Los números son los de los enunciados que llevan al nombre.',
   common: 'Nombre',
@@ -116,5 +128,11 @@ const es: SheetWords = {
   couplets: 'En',
 };
 
-/** Words for a BCP 47 tag; English for a language that nobody translated. */
-export const sheetWords = (tag: string): SheetWords => (/^es(-|$)/i.test(tag) ? es : en);
+/** The sheet's words in the language of these. */
+export function sheetWords({
+  language,
+  common: { status, or },
+  question: { under, between, over },
+}: Words): SheetWords {
+  return { status, or, under, between, over, ...(language === 'es' ? es : en) };
+}
