@@ -144,11 +144,11 @@ export const es: Words = {
   standing: {
     heading: 'Qué puede ser',
     all: (n) => (n === 1 ? 'Esta clave tiene 1 planta.' : `Esta clave tiene ${n} plantas.`),
-    fitting: (n) => `Todavía caben ${n} plantas; ninguna destaca aún.`,
+    fitting: (n) => `Todavía pueden ser ${n} plantas; ninguna destaca aún.`,
     leading: (n, name, odds) =>
       n === 1
         ? `Queda 1 planta: ${name}, ${odds}.`
-        : `Todavía caben ${n} plantas; la más probable es ${name}, ${odds}.`,
+        : `Todavía pueden ser ${n} plantas; la más probable es ${name}, ${odds}.`,
     outside: (n) => `Probablemente ninguna de las ${n} plantas de esta clave.`,
     open: 'Ver las plantas',
     close: 'Cerrar la lista',
@@ -191,7 +191,7 @@ export const es: Words = {
       weight: 'Sus respuestas todavía dejan lugar a otras plantas.',
       'look-alikes': 'Falta comprobar una planta que se le parece mucho. Vea abajo.',
       natives:
-        'Todavía cabe una planta nativa. Tomar una nativa por invasora es el peor error aquí, por eso la clave no se decide.',
+        'Todavía podría ser una planta nativa. Tomar una nativa por invasora es el peor error aquí, por eso la clave no se decide.',
     },
     alike: (name) => `Se confunden con ${name}`,
     tested: 'ya distinguida',
