@@ -35,7 +35,7 @@ async function open(language, options) {
   const page = await (await browser.newContext(options)).newPage();
   await page.clock.setFixedTime(new Date(2026, giantReed.month - 1, 15));
   await page.goto(new URL(PAGES[language], site.address).href);
-  await page.locator('leadwort-question .card').first().waitFor();
+  await page.locator('[part=question] .card').first().waitFor();
   await page.waitForLoadState('networkidle');
   return page;
 }
@@ -43,11 +43,17 @@ async function open(language, options) {
 /** Answers up to `most` questions of a giant reed by clicking, and says how many there were. */
 async function walk(page, language, most) {
   const visitor = new Visitor(page);
-  const at = (part) => page.locator(`leadwort-question ${part}`);
+  const at = (part) => page.locator(`[part=question] ${part}`);
   for (let n = 0; n < most; n++) {
     const question = await visitor.question();
     if (question === undefined) return n;
     const labels = labelsFor(bundle, giantReed, question, language);
+    if (await visitor.atCouplet()) {
+      const lead = await visitor.fitting(labels);
+      if (lead !== undefined) await at('.card').nth(lead).click();
+      await at(lead === undefined ? '.skip' : '.sureness .solid').click();
+      continue;
+    }
     const shown = await visitor.shown();
     if (labels.some((label) => !shown.includes(label))) await at('.cards + button').click();
     for (const label of labels)
@@ -93,9 +99,12 @@ async function series(language, name, viewport, colorScheme) {
 }
 
 async function readme() {
-  const page = await open('en', { viewport: { width: 1280, height: 900 }, colorScheme: 'light' });
-  await walk(page, 'en', 3);
-  await page.locator('leadwort-standing button').first().click();
+  const page = await open('en', { viewport: { width: 1280, height: 1120 }, colorScheme: 'light' });
+  await walk(page, 'en', 5);
+  await page.mouse.move(0, 0);
+  await page.locator('leadwort-stream svg').waitFor();
+  // The water takes its time to run into a new bed.
+  await page.waitForTimeout(1000);
   await page.evaluate(() => {
     window.scrollTo({ top: 0, behavior: 'instant' });
     document.activeElement?.shadowRoot?.activeElement?.blur?.();

@@ -59,5 +59,5 @@ export const keyStyles = css`
   select { padding: 0.4em 0.7em; border: 0.1em solid var(--line); border-radius: var(--radius); background: var(--paper); max-inline-size: 100%; }
   .foot > .plain, .foot > .outline { margin-block-start: 0.5em; }
 
-  @media print { .foot { display: none; } }
+  @media print { .foot, .ways { display: none; } }
 `;

@@ -44,7 +44,7 @@ export const askingStyles = css`
   .sureness { display: grid; grid-template-columns: repeat(3, 1fr); gap: 0.5em; }
   .sureness button { padding-inline: 0.4em; line-height: 1.2; }
   .others { display: flex; flex-wrap: wrap; justify-content: center; column-gap: 1em; }
-  .others .outline { flex: 1; white-space: nowrap; }
+  .others .outline { flex: 1; white-space: nowrap; padding-inline: 0.75em; }
   @container (min-width: 40em) {
     .sureness { grid-template-columns: repeat(3, minmax(8em, auto)); justify-content: start; }
     .others { justify-content: start; }

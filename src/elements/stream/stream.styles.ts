@@ -2,11 +2,11 @@ import { css } from 'lit';
 
 export const streamStyles = css`
   :host { font-size: max(1em, 17px); --water: color-mix(in srgb, var(--mud) 42%, var(--paper)); }
-  svg { display: block; inline-size: 100%; max-inline-size: 28em; margin-inline: auto; overflow: visible; direction: ltr; }
+  svg { display: block; inline-size: 100%; max-inline-size: 25em; margin-inline: auto; overflow: visible; direction: ltr; }
   .water path { fill: var(--water); stroke: var(--water); stroke-width: 0.5; transition: d 0.7s ease-in-out; }
   .course path { fill: var(--reed); stroke: var(--reed); stroke-width: 1.2; stroke-linejoin: round; transition: d 0.7s ease-in-out; }
-  /* Not known which way: only its banks are drawn. */
-  .course .open { fill: var(--paper); stroke-dasharray: 4 3; }
+  /* Not known which way: a paler course. */
+  .course .open { fill: color-mix(in srgb, var(--reed) 45%, var(--paper)); stroke: none; }
   .here { fill: var(--paper); stroke: var(--ink); stroke-width: 2.5; }
   .mouths path { fill: none; stroke: var(--mud); stroke-width: 1; }
   .mouths text { font-size: 19px; font-weight: 600; fill: var(--ink); stroke: var(--paper); stroke-width: 5; stroke-linejoin: round; paint-order: stroke; }
@@ -31,7 +31,7 @@ export const streamStyles = css`
     svg { forced-color-adjust: none; }
     .water path { fill: GrayText; stroke: GrayText; }
     .course path, .course .open { fill: Highlight; stroke: Highlight; }
-    .course .open { fill: Canvas; }
+    .course .open { fill: Canvas; stroke: Highlight; }
     .here { fill: Canvas; stroke: CanvasText; }
     .mouths path { stroke: CanvasText; }
     .mouths text { fill: CanvasText; stroke: Canvas; }
