@@ -4,7 +4,7 @@ import { SessionError } from './error.ts';
 
 export interface Branch {
   readonly lead: Lead;
-  /** The couplet it leads to; undefined at an end, and where it would lead back to a couplet above it. */
+  /** The couplet it leads to; undefined at an end. */
   readonly to: Fork | undefined;
   /** Ids of the taxa that come out here; empty where it goes on. */
   readonly taxa: readonly string[];
@@ -53,7 +53,6 @@ function build({ key, taxonIndex }: PreparedKey): Forks | undefined {
   const above = new Map<Fork, { fork: Fork; branch: number }>();
   /** Branches that end at a taxon; a place that several ways lead to counts once. */
   const endsOf = new Map<Fork, ReadonlySet<Branch>>();
-  const under = new Set<number>();
 
   const count = (ends: Iterable<Branch>) => {
     const places = new Map<number, number>();
@@ -68,8 +67,7 @@ function build({ key, taxonIndex }: PreparedKey): Forks | undefined {
   const visit = (number: number): Fork | undefined => {
     const done = all.get(number);
     const couplet = couplets.get(number);
-    if (done || couplet === undefined || under.has(number)) return done;
-    under.add(number);
+    if (done || couplet === undefined) return done;
     const ends = new Set<Branch>();
     const branches = couplet.leads.map((lead): Branch => {
       const to = typeof lead.to === 'number' ? visit(lead.to) : undefined;
@@ -83,7 +81,6 @@ function build({ key, taxonIndex }: PreparedKey): Forks | undefined {
       for (const one of below) ends.add(one);
       return { ...end, places: to.places };
     });
-    under.delete(number);
     const characters = new Set(couplet.leads.map((lead) => lead.character));
     const [character] = characters;
     const fork = { number, character: characters.size === 1 ? character : undefined, branches, places: count(ends) };

@@ -1,8 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import built from '../../keys/streambank/couplets.json' with { type: 'json' };
 import { fiveCouplets, NARROW, WIDE } from '../../tests/support/five-couplets.ts';
 import { answersOf, streambankWith } from '../../tests/support/streambank.ts';
-import type { KeyAnswer, PreparedKey } from '../key/index.ts';
-import { forkAt, forksOf, weights } from './forks.ts';
+import type { Character, KeyAnswer, Lead, PreparedKey } from '../key/index.ts';
+import { type Fork, type Forks, forkAt, forksOf, weights } from './forks.ts';
 import type { Snapshot } from './state.ts';
 import { SessionStore } from './store.ts';
 
@@ -247,5 +249,68 @@ describe('a wrong turn', () => {
     store.request('way', { way: 'free' });
     expect(store.snapshot.wrong).toBeUndefined();
     expect(start([sure('leaf-shape', 'linear')]).snapshot.wrong).toBeUndefined();
+  });
+});
+
+describe('the demonstration’s own couplets', () => {
+  const streambank = streambankWith(built.couplets);
+  const forks = forksOf(streambank) as Forks;
+
+  test('lead every plant to its own name when it is read as it usually is', () => {
+    for (const taxon of streambank.key.taxa) {
+      const store = new SessionStore(streambank, { month: 9 });
+      store.request('onward', {});
+      const usually = (lead: Lead) => {
+        const trait = taxon.traits.get(lead.character ?? '');
+        const shown = trait?.kind === 'states' ? trait.states.filter(({ how }) => how === 'usually') : [];
+        return shown.some(({ state }) => lead.states?.includes(state));
+      };
+      const index = streambank.taxonIndex.get(taxon.id) as number;
+      for (let at = store.snapshot.walk?.at; at; at = store.snapshot.walk?.at) {
+        // Where the plant is read either way, or its trait is a size or unknown: any branch below which it comes out.
+        const out = at.branches.map(({ places }) => places.has(index));
+        const usual = at.branches.findIndex(({ lead }, i) => out[i] && usually(lead));
+        const lead = usual >= 0 ? usual : out.indexOf(true);
+        expect(lead, `${taxon.id} at couplet ${at.number}`).toBeGreaterThanOrEqual(0);
+        store.request('lead', { couplet: at.number, lead, sureness: 'sure' });
+      }
+      expect(store.snapshot.walk?.taxa, taxon.id).toContain(taxon.id);
+    }
+  });
+
+  test('are walked from the first on without a gap, whatever is said in whatever way, and no answer is lost', () => {
+    const step = fc.record({
+      kind: fc.constantFrom('lead', 'pass', 'answer', 'skip', 'way', 'on'),
+      n: fc.nat(1000),
+    });
+    fc.assert(
+      fc.property(fc.array(step, { maxLength: 14 }), (steps) => {
+        const store = new SessionStore(streambank, { month: 6 });
+        for (const { kind, n } of steps) {
+          const before = store.snapshot;
+          const { asked } = before;
+          const couplet = asked?.fork.number ?? 1;
+          const character = streambank.key.characters[n % streambank.key.characters.length] as Character;
+          const state = character.states[n % character.states.length]?.id ?? '';
+          if (kind === 'lead' && asked)
+            store.request('lead', { couplet, lead: n % asked.fork.branches.length, sureness: 'think' });
+          if (kind === 'pass' && asked) store.request('pass', { couplet });
+          if (kind === 'answer') store.request('answer', { answer: sure(character.id, state) });
+          if (kind === 'skip') store.request('answer', { answer: { character: character.id, skipped: true } });
+          if (kind === 'way') store.request('way', { way: n % 2 === 0 ? 'free' : 'couplets' });
+          if (kind === 'on') store.request('walk-from', before.wrong?.on ?? { couplet });
+          const { trail, walk } = store.snapshot;
+          for (const said of before.trail) expect(trail.map((one) => one.character)).toContain(said.character);
+          let next: Fork | undefined = forks.first;
+          for (const { fork, lead } of walk?.path ?? []) {
+            expect(fork).toBe(next);
+            next = fork.branches[lead]?.to;
+          }
+          expect(walk?.at).toBe(next);
+          expect(walk?.at === undefined).toBe((walk?.taxa.length ?? 0) > 0);
+        }
+      }),
+      { numRuns: 60 },
+    );
   });
 });
