@@ -6,6 +6,7 @@ export { LeadwortNames } from './elements/names/names.ts';
 export { LeadwortQuestion } from './elements/question/question.ts';
 export { LeadwortSession } from './elements/session/session.ts';
 export type { LeadwortEvents } from './elements/shared/events.ts';
+export { LeadwortSheet } from './elements/sheet/sheet.ts';
 export { LeadwortStanding } from './elements/standing/standing.ts';
 export { LeadwortStream } from './elements/stream/stream.ts';
 export { LeadwortTrail } from './elements/trail/trail.ts';

@@ -67,6 +67,7 @@ export const en: Words = {
     ]),
     language: 'Language',
     lookup: 'Know a name? Look it up',
+    print: 'Print the key',
     restart: 'Start with a new plant',
     restartSure: 'Press again: your answers will be gone',
   },

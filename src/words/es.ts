@@ -71,6 +71,7 @@ export const es: Words = {
     ]),
     language: 'Idioma',
     lookup: '¿Sabe un nombre? Búsquelo',
+    print: 'Imprimir la clave',
     restart: 'Empezar con otra planta',
     restartSure: 'Toque otra vez: se borrarán sus respuestas',
   },

@@ -50,6 +50,7 @@ export interface KeyWords {
   readonly observers: ReadonlyMap<string, string>;
   readonly language: string;
   readonly lookup: string;
+  readonly print: string;
   readonly restart: string;
   readonly restartSure: string;
 }

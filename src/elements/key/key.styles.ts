@@ -59,5 +59,11 @@ export const keyStyles = css`
   select { padding: 0.4em 0.7em; border: 0.1em solid var(--line); border-radius: var(--radius); background: var(--paper); max-inline-size: 100%; }
   .foot > .plain, .foot > .outline { margin-block-start: 0.5em; }
 
-  @media print { .foot, .ways { display: none; } }
+  @media print {
+    .page:not(:has(.sheet[open])) > .foot, .ways { display: none; }
+    /* While the printed key is open, it is what is printed. */
+    .page:has(.sheet[open]) { display: block; }
+    .page:has(.sheet[open]) > :not(.foot), .foot > :not(.sheet), .sheet > summary { display: none; }
+    .page:has(.sheet[open]) > .foot { margin: 0; padding: 0; border: 0; }
+  }
 `;

@@ -57,7 +57,8 @@ export class LeadwortKey extends LeadwortHolder {
   @state() private missing: ReadonlySet<LatePart> = new Set();
   /** "Start with a new plant" was pressed once. */
   @state() private restarting = false;
-  @state() private looksUp = false;
+  /** Drawers of the foot that stand open. */
+  @state() private opened: ReadonlySet<LatePart> = new Set();
   /** Wide enough for the stream beside the question. */
   @state() private wide = false;
   @query('[part=question]') private shown!: LitElement | null;
@@ -145,9 +146,13 @@ export class LeadwortKey extends LeadwortHolder {
     void this.#focusShown();
   }
 
-  #lookUp(event: Event): void {
-    this.looksUp = (event.currentTarget as HTMLDetailsElement).open;
-    if (this.looksUp) this.#bring(['names']);
+  #toggleDrawer(part: LatePart, event: Event): void {
+    const opened = new Set(this.opened);
+    if ((event.currentTarget as HTMLDetailsElement).open) {
+      opened.add(part);
+      this.#bring([part]);
+    } else opened.delete(part);
+    this.opened = opened;
   }
 
   override render(): TemplateResult {
@@ -227,14 +232,24 @@ export class LeadwortKey extends LeadwortHolder {
       ${this.restarting ? words.key.restartSure : words.key.restart}
     </button>`;
     return html`<div class="foot" part="foot">
-      <details class="names" @toggle=${(event: Event) => this.#lookUp(event)}>
-        <summary>${words.key.lookup}</summary>
-        ${this.looksUp ? html`<leadwort-names></leadwort-names>` : nothing} ${this.#renderMissing(['names'], settings)}
-      </details>
+      ${this.#renderDrawer('names', words.key.lookup, html`<leadwort-names></leadwort-names>`, settings)}
       ${renderSettings(this, snapshot, settings, (name, detail) => this.#send(name, detail))}
       ${snapshot.trail.length > 0 ? restart : nothing}
       <p class="unseen" role="status">${this.restarting ? words.key.restartSure : nothing}</p>
+      ${
+        snapshot.prepared.key.couplets.length > 0
+          ? this.#renderDrawer('sheet', words.key.print, html`<leadwort-sheet></leadwort-sheet>`, settings)
+          : nothing
+      }
     </div>`;
+  }
+
+  /** A part that comes when somebody opens it. */
+  #renderDrawer(part: LatePart, summary: string, inside: TemplateResult, settings: Settings): TemplateResult {
+    return html`<details class=${part} @toggle=${(event: Event) => this.#toggleDrawer(part, event)}>
+      <summary>${summary}</summary>
+      ${this.opened.has(part) ? inside : nothing} ${this.#renderMissing([part], settings)}
+    </details>`;
   }
 }
 

@@ -21,6 +21,7 @@ const loaders = {
   guidance: untilDone(() => import('../guidance/define.ts')),
   names: untilDone(() => import('../names/define.ts')),
   stream: untilDone(() => import('../stream/define.ts')),
+  sheet: untilDone(() => import('../sheet/define.ts')),
 } satisfies Readonly<Record<string, () => Promise<unknown>>>;
 
 export type LatePart = keyof typeof loaders;

@@ -22,7 +22,7 @@ export function taxonOf(prepared: PreparedKey, id: string): Taxon {
 }
 
 /** A scientific name: italic but for the words of rank, as botanists print it (common practice, no source). */
-export function latin({ name }: Taxon): TemplateResult {
+export function latin({ name }: Pick<Taxon, 'name'>): TemplateResult {
   const parts = name.split(/(?<=\s)(subsp\.|var\.|f\.|×)(?=\s)/);
   return html`<i class="latin" lang="la">${parts.map((part, i) => (i % 2 === 0 ? part : html`<span class="rank">${part}</span>`))}</i>`;
 }

@@ -1,23 +1,10 @@
-import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { Key } from '../../key/index.ts';
-import {
-  type Alike,
-  classesOf,
-  coupletsOf,
-  labelOf,
-  type Name,
-  type Sheet,
-  type SheetLead,
-  STYLES,
-  type Style,
-  sentence,
-  sheetIn,
-  sheetWords,
-} from '../../report/sheet/index.ts';
+import { type Sheet, STYLES, type Style, sheetIn, sheetWords } from '../../report/sheet/index.ts';
 import { LeadwortPart } from '../shared/part.ts';
-import { latin } from '../shared/plant.ts';
 import { shared } from '../shared/styles.ts';
+import { printed } from './printed.ts';
 import { styles } from './sheet.styles.ts';
 
 const isStyle = (word: string): word is Style => (STYLES as readonly string[]).includes(word);
@@ -41,27 +28,48 @@ export class LeadwortSheet extends LeadwortPart {
   @property() layout = 'bracketed';
 
   protected override willUpdate(changed: PropertyValues): void {
-    const { settings, snapshot, style } = this;
+    const { settings, snapshot, layout } = this;
     const key = snapshot?.prepared.key;
     // An answer changes nothing of what is printed.
     if (key === this.#key && !changed.has('settings') && !changed.has('layout')) return;
     this.#key = key;
-    this.#sheet =
-      key && settings && key.couplets.length > 0
-        ? sheetIn(key, {
-            style,
-            language: settings.language,
-            words: sheetWords(settings.words),
-            units: settings.units,
-          })
-        : undefined;
-  }
-
-  private get style_(): never {
-    throw new Error();
+    this.#sheet = undefined;
+    if (key === undefined || settings === undefined || key.couplets.length === 0) return;
+    const { language, units } = settings;
+    const style = isStyle(layout) ? layout : 'bracketed';
+    this.#sheet = sheetIn(key, { style, language, units, words: sheetWords(settings.words) });
   }
 
   override render() {
-    return nothing;
+    const sheet = this.#sheet;
+    if (sheet === undefined) return nothing;
+    const { words, style } = sheet;
+    return html`<div part="choice">
+        <fieldset>
+          <legend>${words.layout}</legend>
+          ${STYLES.map(
+            (one) => html`<label class="target">
+              <input
+                type="radio"
+                name="layout"
+                value=${one}
+                .checked=${one === style}
+                @change=${() => {
+                  this.layout = one;
+                }}
+              />
+              <span>${words.layouts[one]}</span>
+            </label>`,
+          )}
+        </fieldset>
+        <button class="solid" type="button" @click=${() => window.print()}>${words.print}</button>
+      </div>
+      ${printed(sheet, this.settings?.headingLevel ?? 2)}`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'leadwort-sheet': LeadwortSheet;
   }
 }
