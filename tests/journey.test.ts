@@ -10,6 +10,7 @@ import { es } from '../src/words/es.ts';
 import arrowArum from './answers/arrow-arum.json' with { type: 'json' };
 import giantReed from './answers/giant-reed.json' with { type: 'json' };
 import { ensureBrowser } from './support/find-browser.mjs';
+import { pdfText } from './support/pdf.ts';
 import { buildSite, serveSite } from './support/site.mjs';
 import { labelsFor, Visitor } from './support/visitor.mjs';
 
@@ -274,6 +275,32 @@ describe.concurrent.each([
       element.replace('</leadwort-key>', ''),
     );
     await page.context().close();
+  });
+
+  test.each([
+    ['bracketed', 'A4'],
+    ['indented', 'Letter'],
+  ] as const)('prints the whole key and whom to call, %s on %s, when its sheet is open', async (layout, format) => {
+    const { page, faults } = await open(path, PHONE, 6);
+    await page.getByText(WORDS[language].key.print).click();
+    await page.locator(`leadwort-sheet input[value=${layout}]`).check();
+    const leads = await page.locator('leadwort-sheet .lead .main').allTextContents();
+    expect(leads.length).toBeGreaterThan(100);
+    await page.emulateMedia({ media: 'print' });
+    for (const other of ['header', '[part=question]', 'leadwort-verdict', 'leadwort-sheet [part=choice]', 'summary'])
+      for (const one of await page.locator(other).all()) expect(await one.isVisible(), other).toBe(false);
+    const file = join(folder, `${language}-${layout}.pdf`);
+    const margin = '15mm';
+    await page.pdf({ path: file, format, margin: { top: margin, bottom: margin, left: margin, right: margin } });
+    expect(faults).toEqual([]);
+    await page.context().close();
+    const text = pdfText(file)?.replace(/\s+/g, ' ');
+    if (text === undefined) return;
+    expect(bundle.taxa.taxa).toHaveLength(55);
+    for (const { name } of bundle.taxa.taxa) expect(text).toContain(name);
+    // Broken over lines, beside numbers: by their first words.
+    for (const lead of leads) expect(text).toContain(lead.split(' ').slice(0, 3).join(' '));
+    expect(text).toContain('555-0142');
   });
 
   test('leads to the other language and back', async () => {

@@ -1,5 +1,4 @@
 // The printed key, printed: HTML by the command, PDF by Chromium, read back.
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -9,11 +8,10 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readKey } from '../src/key/index.ts';
 import { ensureBrowser } from './support/find-browser.mjs';
 import { keyFiles } from './support/key-files.ts';
+import { pdfText } from './support/pdf.ts';
 import { runCommand } from './support/run-command.ts';
 
 const key = readKey(keyFiles('keys/streambank'));
-/** Reads a PDF as text, where it is installed (poppler-utils). */
-const READER = spawnSync('pdftotext', ['-v']).status === 0;
 
 let folder: string;
 let browser: Browser;
@@ -70,8 +68,8 @@ describe.each([
       expect(Math.abs(Number(w) - width)).toBeLessThan(2);
       expect(Math.abs(Number(h) - height)).toBeLessThan(2);
     }
-    if (!READER) return;
-    const text = spawnSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).stdout;
+    const text = pdfText(file);
+    if (text === undefined) return;
     const printed = text.split('\f').slice(0, pages);
     printed.forEach((one, i) => {
       expect(one).toContain(`${i + 1} / ${pages}`);

@@ -2,6 +2,7 @@ import { fixture } from '@open-wc/testing';
 import { html } from 'lit';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
+import couplets from '../../../keys/streambank/couplets.json' with { type: 'json' };
 import { expectAccessible } from '../../../tests/support/a11y.ts';
 import { fiveCouplets } from '../../../tests/support/five-couplets.ts';
 import { english, expectRoom, expectSound, held, spanish } from '../../../tests/support/held.ts';
@@ -154,6 +155,34 @@ describe('printing', () => {
       const { color } = getComputedStyle(part.find('.main'));
       const { backgroundColor } = getComputedStyle(part.find('.to'));
       expect([color, backgroundColor]).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
+    });
+  });
+});
+
+describe.each(STYLES)('the whole key, %s', (style) => {
+  const whole = streambankWith(couplets.couplets);
+  // A4 is 210 mm wide (ISO 216, from memory), less 15 mm on either side 180 mm; 280 px is the narrowest column.
+  test.each([
+    ['on paper', 680, true],
+    ['on a desk', 1100, false],
+    ['on a phone', 328, false],
+    ['in a narrow column', 280, false],
+  ])('has no number on a statement and no name over the edge %s', async (_, width, print) => {
+    await page.viewport(1200, 900);
+    const part = await held(inLayout(style), of(whole));
+    part.holder.style.cssText = `display: block; inline-size: ${width}px`;
+    await withMedia({ print }, () => {
+      const { right } = part.find('[part=sheet]').getBoundingClientRect();
+      const faults = part.all('.lead').filter((lead) => {
+        const [number, says, to] = ['.number', '.says', '.to'].map((one) => lead.querySelector(one)?.getClientRects());
+        const label = [...(number ?? [])].at(-1);
+        const text = says?.[0];
+        if (!label || !text) throw new Error('a lead without number or statement');
+        return label.right > text.left || [...(to ?? [])].some((one) => one.right > right + 0.5);
+      });
+      expect(faults.map((one) => one.textContent)).toEqual([]);
+      expect(part.all('.lead').length).toBeGreaterThan(100);
+      expect(part.part.scrollWidth).toBeLessThanOrEqual(part.part.clientWidth + 1);
     });
   });
 });

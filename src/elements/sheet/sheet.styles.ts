@@ -25,12 +25,17 @@ export const styles = css`
   .cautions .head-2 { margin-block: 0.7em 0.2em; }
   .alike .head-2 { margin-block: 0 0.1em; text-wrap: wrap; }
 
-  @container (max-width: 40em) {
-    .key { --step: 0.4em; }
-    .pairs { columns: 1; }
-    .lead { padding-inline-start: 3.2em; }
-    .from { display: block; }
-    td, th { font-size: 0.97em; }
+  /* The page's own font may be wider than the file's. */
+  .bracketed .lead { padding-inline-start: 5.2em; }
+  .indented .lead { padding-inline-start: 2.7em; }
+
+  @media screen {
+    @container (max-width: 40em) {
+      .key { --step: 0.4em; }
+      .pairs { columns: 1; }
+      .bracketed .lead { padding-inline-start: 3.2em; }
+      .from { display: block; }
+    }
   }
   @media print {
     :host { color-scheme: light; --ink: #000; --paper: #fff; }

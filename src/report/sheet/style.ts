@@ -12,7 +12,12 @@ export const MOST_STEPS = 14;
 export const sheetRules = `
 p, li, tr, .couplet, .alike { break-inside: avoid; }
 p, li { orphans: 3; widows: 3; }
-.cautions { margin-block-start: 0.9em; padding: 0.7em 1.15em 0.1em; border: 0.16em solid; }
+.cautions {
+  margin-block-start: 0.9em;
+  padding: 0.7em 1.15em 0.1em;
+  border: 0.16em solid;
+  box-decoration-break: clone;
+}
 .cautions li { margin-block-end: 0.16em; }
 .cautions > ul:first-of-type { font-size: 1.08em; font-weight: bold; }
 .key, .look-alikes, .plants { break-before: page; }
@@ -59,6 +64,7 @@ ${Array.from({ length: MOST_STEPS }, (_, d) => `.indented .step-${d + 1} { margi
 .alike p { margin: 0; }
 table { width: 100%; border-collapse: collapse; }
 th, td { padding: 0.23em 0.45em 0.23em 0; border-block-end: 0.04em solid; text-align: start; vertical-align: baseline; }
+td .stand { white-space: nowrap; }
 thead { display: table-header-group; }
 `;
 
