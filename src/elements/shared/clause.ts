@@ -1,6 +1,6 @@
 // The answers as one line of words.
 import type { Character } from '../../key/index.ts';
-import { asClause } from './said.ts';
+import { asClause } from '../../words/clause.ts';
 
 /** Fewer words than this leave open what was looked at: "No", "Smooth". */
 const SPEAKS_FOR_ITSELF = 3;

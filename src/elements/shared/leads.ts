@@ -1,6 +1,7 @@
 // A lead in words: its own text, or its character and states; and what else its plants show.
 import type { Character, Lead, PreparedKey, Said } from '../../key/index.ts';
-import { asClause, clauses, type Saying, said } from './said.ts';
+import { asClause } from '../../words/clause.ts';
+import { clauses, type Saying, said } from './said.ts';
 import { classWords } from './sizes.ts';
 
 export interface LeadWords {

@@ -1,5 +1,6 @@
 // What a person answered, in words.
 import { type Character, formatMeasure, type KeyAnswer, systemOf } from '../../key/index.ts';
+import { asClause } from '../../words/clause.ts';
 import type { Words } from '../../words/index.ts';
 
 /** How the words of an answer are made: the interface's words, the key's sentences, and the units asked for. */
@@ -34,10 +35,4 @@ export function clauses(saying: Saying): Saying {
       return months.includes(label) ? label : asClause(label, language);
     },
   };
-}
-
-/** A sentence's beginning as a piece of a line: its first letter small, unless it is more than a first letter ("V-shaped"). */
-export function asClause(text: string, language: string): string {
-  const [first = '', second = ''] = text;
-  return /[\p{Ll}\s]/u.test(second) ? first.toLocaleLowerCase(language) + text.slice(first.length) : text;
 }

@@ -7,9 +7,9 @@ import { withMedia } from '../../../tests/support/media.ts';
 import { expectPolicyProof } from '../../../tests/support/policy.ts';
 import { answered } from '../../../tests/support/streambank.ts';
 import type { SessionStore } from '../../session/index.ts';
+import { asClause } from '../../words/clause.ts';
 import { es } from '../../words/es.ts';
 import { clauseOf, joined } from '../shared/clause.ts';
-import { asClause } from '../shared/said.ts';
 import './define.ts';
 
 async function drawn(store: SessionStore, settings = english) {

@@ -1,6 +1,7 @@
 // A lead of the key in words, as floras write it: the main statement, then what else helps.
 import { type Character, type Couplet, type Key, type Said, translate } from '../../key/index.ts';
 import { classWords, type System } from '../../key/sizes.ts';
+import { asClause } from '../../words/clause.ts';
 import type { SheetWords } from './words.ts';
 
 /** More states than these are not listed where the other leads list fewer: the statement says what it is not. */
@@ -80,10 +81,4 @@ export class Wording {
     const joined = last.to === undefined ? from : { ...from, to: last.to };
     return classWords(character, joined, this.#words, this.#language, this.#units);
   }
-}
-
-/** A sentence's beginning inside a line: its first letter small, unless it is more than a first letter ("V-shaped"). */
-function asClause(text: string, language: string): string {
-  const [first = '', second = ''] = text;
-  return /[\p{Ll}\s]/u.test(second) ? first.toLocaleLowerCase(language) + text.slice(first.length) : text;
 }
