@@ -58,7 +58,7 @@ export class LeadwortKey extends LeadwortHolder {
   /** "Start with a new plant" was pressed once. */
   @state() private restarting = false;
   /** Drawers of the foot that stand open. */
-  @state() private opened: ReadonlySet<LatePart> = new Set();
+  @state() private opened: Readonly<Partial<Record<LatePart, boolean>>> = {};
   /** Wide enough for the stream beside the question. */
   @state() private wide = false;
   @query('[part=question]') private shown!: LitElement | null;
@@ -147,12 +147,9 @@ export class LeadwortKey extends LeadwortHolder {
   }
 
   #toggleDrawer(part: LatePart, event: Event): void {
-    const opened = new Set(this.opened);
-    if ((event.currentTarget as HTMLDetailsElement).open) {
-      opened.add(part);
-      this.#bring([part]);
-    } else opened.delete(part);
-    this.opened = opened;
+    const { open } = event.currentTarget as HTMLDetailsElement;
+    this.opened = { ...this.opened, [part]: open };
+    if (open) this.#bring([part]);
   }
 
   override render(): TemplateResult {
@@ -248,7 +245,7 @@ export class LeadwortKey extends LeadwortHolder {
   #renderDrawer(part: LatePart, summary: string, inside: TemplateResult, settings: Settings): TemplateResult {
     return html`<details class=${part} @toggle=${(event: Event) => this.#toggleDrawer(part, event)}>
       <summary>${summary}</summary>
-      ${this.opened.has(part) ? inside : nothing} ${this.#renderMissing([part], settings)}
+      ${this.opened[part] ? inside : nothing} ${this.#renderMissing([part], settings)}
     </details>`;
   }
 }
