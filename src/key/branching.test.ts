@@ -82,6 +82,26 @@ describe('the couplets of the streambank key', () => {
     });
   });
 
+  test('name no state that none of the plants still in question is known to show', () => {
+    const byNumber = new Map(streambank.couplets.map((couplet) => [couplet.number, couplet]));
+    const below = ({ leads }: Couplet): Set<string> =>
+      new Set(leads.flatMap(({ to }) => (typeof to === 'object' ? [...to] : [...below(byNumber.get(to) as Couplet)])));
+    for (const couplet of streambank.couplets) {
+      const here = below(couplet);
+      const known = (character: string) =>
+        streambank.taxa.flatMap(({ id, traits }) => {
+          const trait = traits.get(character);
+          return here.has(id) && trait?.kind === 'states' ? trait.states.map(({ state }) => state) : [];
+        });
+      for (const { character = '', states = [] } of couplet.leads) {
+        if (streambank.characters.find(({ id }) => id === character)?.kind === 'measure') continue;
+        const shown = known(character);
+        // Where no plant is known to show any of them, a lead still has to say something.
+        if (states.some((state) => shown.includes(state))) for (const state of states) expect(shown).toContain(state);
+      }
+    }
+  });
+
   test('begin with the kind of plant', () => {
     expect(streambank.couplets[0]?.leads.map(({ character }) => character)).toEqual(['growth-form', 'growth-form']);
   });

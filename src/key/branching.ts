@@ -154,7 +154,8 @@ function named(prepared: PreparedKey, couplets: readonly NumberedCouplet[]): Cou
     const character = prepared.key.characters[c] as Character;
     return { character: character.id, states: states.map((s) => character.states[s]?.id as string) };
   };
-  return couplets.map(({ number, leads }) => {
+  return couplets.map(({ number, leads, taxa }) => {
+    const shown = shownBy(prepared, taxa);
     const long = new Set(
       leads.flatMap(({ further }) =>
         further.flatMap(({ character, states }) => (states.length > MOST_ALSO_STATES ? [character] : [])),
@@ -164,7 +165,7 @@ function named(prepared: PreparedKey, couplets: readonly NumberedCouplet[]): Cou
       number,
       leads: leads.map(
         ({ character, states, further, to }): Lead => ({
-          ...said(character, states),
+          ...said(character, shown(character, states)),
           also: further
             .filter((one) => !long.has(one.character))
             .slice(0, MOST_ALSO)
@@ -174,6 +175,24 @@ function named(prepared: PreparedKey, couplets: readonly NumberedCouplet[]): Cou
       ),
     };
   });
+}
+
+/**
+ * Of the states of a lead, those that some plant at the couplet is known to show: plants of which the character is not
+ * known may show any, and would have a lead name states that nobody will see there.
+ */
+function shownBy({ key }: PreparedKey, taxa: readonly number[]) {
+  return (character: number, states: readonly number[]): readonly number[] => {
+    const { id, states: all } = key.characters[character] as Character;
+    const known = new Set(
+      taxa.flatMap((t) => {
+        const trait = key.taxa[t]?.traits.get(id);
+        return trait?.kind === 'states' ? trait.states.map(({ state }) => state) : [];
+      }),
+    );
+    const named = states.filter((s) => known.has(all[s]?.id as string));
+    return named.length > 0 ? named : states;
+  };
 }
 
 const taxonIds = ({ key }: PreparedKey, taxa: readonly number[]): string[] =>
