@@ -13,11 +13,10 @@ import {
   posterior,
   propose,
   USUAL_RATES,
-  type VerdictRules,
   verdictOf,
 } from '../src/engine/index.ts';
 import { slipTable } from '../src/engine/slips.ts';
-import { character, invader, native, specOf } from './support/build.ts';
+import { character, invader, native, rules, specOf } from './support/build.ts';
 import { drawing } from './support/drawing.ts';
 
 const PAIRS = 15;
@@ -26,14 +25,6 @@ const PLANTS = 250;
 const SEEDS = [1, 2, 3];
 const MOST_QUESTIONS = 16;
 const CARELESS = 2;
-const rules: VerdictRules = {
-  settled: 0.95,
-  leaning: 0.7,
-  outside: 0.5,
-  nativesSettled: 0.01,
-  nativesLeaning: 0.2,
-  telling: 3,
-};
 
 /** Natives, each with an invader that resembles it: the same in two characters of three. */
 function madeUp(draw: () => number): MatrixSpec {

@@ -1,18 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { invader, matrixOf, native, say, yesNo } from '../../tests/support/build.ts';
+import { invader, matrixOf, native, rules, say, yesNo } from '../../tests/support/build.ts';
 import { focusOf } from './focus.ts';
 import { GainTable, propose } from './gain.ts';
 import { posterior } from './standing.ts';
-import { type VerdictRules, verdictOf } from './verdict.ts';
+import { verdictOf } from './verdict.ts';
 
-const rules: VerdictRules = {
-  settled: 0.95,
-  leaning: 0.7,
-  outside: 0.5,
-  nativesSettled: 0.01,
-  nativesLeaning: 0.2,
-  telling: 3,
-};
 const taxa = [invader('invader'), native('look-alike'), native('other'), invader('second')];
 const characters = [yesNo('leaf', [0, 1, 0, 0]), yesNo('stem', [0, 0, 1, 1]), yesNo('sap', [0, 0, 0, 1])];
 const matrix = matrixOf(taxa, characters, { pairs: [{ a: 0, b: 1, needs: 1 }], outsidePrior: 0.01 });

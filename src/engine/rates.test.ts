@@ -1,9 +1,9 @@
 // The observer's own rate of slips, inferred beside the taxon from how well the answers hang together.
 import { describe, expect, test } from 'vitest';
-import { matrixOf, native, say, yesNo } from '../../tests/support/build.ts';
+import { matrixOf, native, rules, say, yesNo } from '../../tests/support/build.ts';
 import { USUAL_RATES } from './spec.ts';
 import { meanTimes, posterior } from './standing.ts';
-import { type VerdictRules, verdictOf } from './verdict.ts';
+import { verdictOf } from './verdict.ts';
 
 /** Sixteen plants and fifteen characters in which any two plants differ in eight: the rows of a simplex code. */
 const parity = (t: number, c: number): 0 | 1 => {
@@ -21,14 +21,6 @@ const characters = Array.from({ length: 15 }, (_, c) =>
 );
 const inferring = matrixOf(taxa, characters, { rates: USUAL_RATES });
 const assuming = matrixOf(taxa, characters);
-const rules: VerdictRules = {
-  settled: 0.95,
-  leaning: 0.7,
-  outside: 0.5,
-  nativesSettled: 0.01,
-  nativesLeaning: 0.2,
-  telling: 3,
-};
 /** What an observer says of plant 5, reading the characters in `wrong` wrong. */
 const run = (wrong: readonly number[], length = 15) =>
   characters.slice(0, length).map((_, c) => say(c, wrong.includes(c) ? 1 - parity(5, c) : parity(5, c)));

@@ -1,20 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { invader, matrixOf, native, say, yesNo } from '../../tests/support/build.ts';
+import { invader, matrixOf, native, rules, say, yesNo } from '../../tests/support/build.ts';
 import { answered } from '../../tests/support/matrices.ts';
 import { compileMatrix } from './matrix.ts';
 import type { Answer, TaxonSpec } from './spec.ts';
 import { posterior } from './standing.ts';
-import { type Doubt, rank, type VerdictKind, type VerdictRules, verdictOf } from './verdict.ts';
+import { type Doubt, rank, type VerdictKind, verdictOf } from './verdict.ts';
 
-const rules: VerdictRules = {
-  settled: 0.95,
-  leaning: 0.7,
-  outside: 0.5,
-  nativesSettled: 0.01,
-  nativesLeaning: 0.2,
-  telling: 3,
-};
 const introduced: TaxonSpec = { id: 'introduced', weight: 1, native: false, concern: false };
 const [INVADER, NATIVE, WEED, INTRODUCED, SECOND] = [0, 1, 2, 3, 4] as const;
 const taxa = [invader('invader'), native('native'), native('weed'), introduced, invader('second')];

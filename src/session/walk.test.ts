@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import built from '../../keys/streambank/couplets.json' with { type: 'json' };
-import { fiveCouplets, NARROW, WIDE } from '../../tests/support/five-couplets.ts';
+import { fiveCouplets, joinedCouplets, NARROW, WIDE } from '../../tests/support/five-couplets.ts';
 import { answersOf, streambankWith } from '../../tests/support/streambank.ts';
 import type { Character, KeyAnswer, Lead, PreparedKey } from '../key/index.ts';
 import { type Fork, type Forks, forkAt, forksOf, weights } from './forks.ts';
@@ -180,24 +180,7 @@ describe('the weight of a lead', () => {
   });
 
   test('is shared where several leads lead to one couplet', () => {
-    const joined = forksOf(
-      streambankWith([
-        {
-          number: 1,
-          leads: [
-            { text: 'a', to: 2 },
-            { text: 'b', to: 2 },
-          ],
-        },
-        {
-          number: 2,
-          leads: [
-            { text: 'c', to: 'typha-latifolia' },
-            { text: 'd', to: 'arundo-donax' },
-          ],
-        },
-      ]),
-    );
+    const joined = forksOf(streambankWith(joinedCouplets));
     const of = new Float64Array(key.key.taxa.length).fill(0.1);
     expect(weights(forkAt(joined, 2), of)).toEqual([0.1, 0.1]);
     expect(weights(forkAt(joined, 1), of)).toEqual([0.1, 0.1]);

@@ -10,10 +10,10 @@ import {
   posterior,
   propose,
   USUAL_RATES,
-  type VerdictRules,
   verdictOf,
 } from '../../src/engine/index.ts';
 import { KIN } from '../../src/key/prepared.ts';
+import { rules } from '../support/build.ts';
 import type { Time } from './bench.ts';
 import { time } from './clock.ts';
 import { answersOf, type Synthetic, specOf, synthetic, unasked, withSizes } from './synthetic.ts';
@@ -45,14 +45,6 @@ export interface Measured {
 
 const ONE_RATE = [{ times: 1, prior: 1 }];
 const OUTSIDE = { outsidePrior: 0.05, kin: KIN };
-const RULES: VerdictRules = {
-  settled: 0.95,
-  leaning: 0.7,
-  outside: 0.5,
-  nativesSettled: 0.01,
-  nativesLeaning: 0.2,
-  telling: 3,
-};
 
 /** Probabilities of the taxa after the answers, and bits of the characters not asked, at one rate of slips. */
 export function reckon(made: Synthetic): { p: number[]; bits: number[] } {
@@ -99,7 +91,7 @@ function inAKey(made: Synthetic, spec: MatrixSpec): InAKey {
   const turn = time(() => {
     const from = posterior(matrix, answers);
     const times = nearestTimes(matrix, 1, meanTimes(from));
-    return propose(gains, matrix, focusOf(from, verdictOf(from, RULES)), times, 6, passed);
+    return propose(gains, matrix, focusOf(from, verdictOf(from, rules)), times, 6, passed);
   });
   return { both: work(made, matrix).both, turn, compile };
 }

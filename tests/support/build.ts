@@ -8,6 +8,7 @@ import {
   type Sureness,
   type TaxonSpec,
   type TraitSpec,
+  type VerdictRules,
 } from '../../src/engine/index.ts';
 
 export const native = (id: string, weight = 1): TaxonSpec => ({ id, weight, native: true, concern: false });
@@ -70,3 +71,13 @@ export const type = (character: number, value: number, sureness: Sureness = 'sur
   value,
   sureness,
 });
+
+/** Thresholds for made-up matrices: the design's own, whatever a key of the repository may state. */
+export const rules: VerdictRules = {
+  settled: 0.95,
+  leaning: 0.7,
+  outside: 0.5,
+  nativesSettled: 0.01,
+  nativesLeaning: 0.2,
+  telling: 3,
+};

@@ -43,3 +43,21 @@ export const fiveCouplets = [
     ],
   },
 ];
+
+/** A key in which both leads of the first couplet lead to the second. */
+export const joinedCouplets = [
+  {
+    number: 1,
+    leads: [
+      { text: 'a', to: 2 },
+      { text: 'b', to: 2 },
+    ],
+  },
+  {
+    number: 2,
+    leads: [
+      { text: 'c', to: 'typha-latifolia' },
+      { text: 'd', to: 'arundo-donax' },
+    ],
+  },
+];

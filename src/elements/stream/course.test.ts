@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fiveCouplets } from '../../../tests/support/five-couplets.ts';
+import { fiveCouplets, joinedCouplets } from '../../../tests/support/five-couplets.ts';
 import { streambankWith } from '../../../tests/support/streambank.ts';
 import type { Fork, Forks } from '../../session/index.ts';
 import { forksOf } from '../../session/index.ts';
@@ -39,24 +39,7 @@ describe('the bed', () => {
   });
 
   test('holds a couplet once that several leads lead to', () => {
-    const joined = forksOf(
-      streambankWith([
-        {
-          number: 1,
-          leads: [
-            { text: 'a', to: 2 },
-            { text: 'b', to: 2 },
-          ],
-        },
-        {
-          number: 2,
-          leads: [
-            { text: 'c', to: 'typha-latifolia' },
-            { text: 'd', to: 'arundo-donax' },
-          ],
-        },
-      ]),
-    ) as Forks;
+    const joined = forksOf(streambankWith(joinedCouplets)) as Forks;
     const { forks: placed, ends } = bedOf(joined);
     expect([placed.size, ends.size]).toEqual([2, 2]);
     const flows = flowsOf(joined, even);
