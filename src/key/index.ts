@@ -5,6 +5,7 @@ export { bundleKey, type Digest, readBundle, readVerifiedBundle } from './bundle
 export { type CheckOptions, checkKey, USUAL_CHECKS } from './check.ts';
 export { KEY_FILES, type ReadOptions } from './content.ts';
 export { printCouplets } from './couplets-file.ts';
+export { BOX, type Drawing, HUES, type Hue, type Mark, PENS, type Pen } from './drawing.ts';
 export { readKey } from './folder.ts';
 export { type Identification, identify, type RivalCheck, type Standing as TaxonStanding } from './identify.ts';
 export { LIMITS, type Limits } from './json.ts';

@@ -12,19 +12,20 @@ interface Rule {
 }
 
 const lit = ['lit', '@lit/context'];
-const below = ['engine', 'key', 'session', 'contexts', 'words', 'guidance', 'practice', 'report', 'version'];
+const below = ['engine', 'key', 'drawing', 'session', 'contexts', 'words', 'guidance', 'practice', 'report', 'version'];
 
 export const rules: ReadonlyMap<string, Rule> = new Map([
   ['engine', { from: [], packages: [] }],
   ['words', { from: [], types: ['key'], packages: [] }],
   ['key', { from: ['engine', 'version'], packages: ['ajv', 'ajv-formats'] }],
+  ['drawing', { from: ['engine', 'key'], packages: [] }],
   ['session', { from: ['engine', 'key', 'version'], packages: [] }],
   ['guidance', { from: ['engine', 'key', 'words'], types: ['session'], packages: [] }],
   ['report', { from: ['engine', 'key', 'words', 'version'], types: ['session', 'guidance'], packages: [] }],
   ['practice', { from: ['engine', 'key', 'session', 'words'], packages: [] }],
   ['contexts', { from: ['engine', 'key', 'session', 'version'], types: ['words'], packages: lit }],
   ['elements', { from: below, packages: [...lit, 'fuse.js'] }],
-  ['command', { from: ['engine', 'key', 'report', 'words', 'version'], packages: ['node'] }],
+  ['command', { from: ['engine', 'key', 'drawing', 'report', 'words', 'version'], packages: ['node'] }],
   ['site', { from: [...below, 'elements', 'index', 'define'], packages: ['*'] }],
   ['index', { from: [...below, 'elements'], packages: [] }],
   ['define', { from: [...below, 'elements', 'index'], packages: [] }],

@@ -1,0 +1,2 @@
+export * from './geometry.ts';
+export type { Form, Sketch, SketchBook } from './sketch.ts';
