@@ -1,4 +1,5 @@
 export type { Doubt, Sureness, VerdictKind } from '../engine/index.ts';
+export * from './album/index.ts';
 export { AnswersError, engineAnswers, type Inquiry, type KeyAnswer, readInquiry } from './answers.ts';
 export { type Branching, type BranchingOptions, BuriedCoupletError, branchingOf } from './branching.ts';
 export { bundleKey, type Digest, readBundle, readVerifiedBundle } from './bundle.ts';

@@ -1,4 +1,5 @@
 // The strict, frozen shape of a key after reading. The loose shape of its files is src/key/schema/*.json.
+import type { Drawing } from './drawing.ts';
 import type { Range } from './range/index.ts';
 import type { Unit } from './units.ts';
 
@@ -27,6 +28,8 @@ export interface State {
   /** Size classes only: the class holds values from `from` (0 for the first) up to `to` (absent for the last). */
   readonly from?: number;
   readonly to?: number;
+  /** Name of the form that a drawing of it shows, where that is not its id. */
+  readonly form?: string;
 }
 
 /** States of one character that beginners take for one another: `share` of the misreadings of either go to the other. */
@@ -61,6 +64,8 @@ export interface Character {
   /** Share of novices' readings that are wrong, 0 to 1 (exclusive). */
   readonly misread: number;
   readonly mixups: readonly Mixup[];
+  /** The role in which drawings know this character, such as `leaf-shape`; without it nothing is drawn of it. */
+  readonly draws?: string;
 }
 
 /** How often a taxon shows a state. */
@@ -227,6 +232,10 @@ export interface Key {
   readonly sources: ReadonlyMap<string, Source>;
   /** Language -> sentence as written -> its translation. */
   readonly text: ReadonlyMap<string, ReadonlyMap<string, string>>;
+  /** Drawings of the states of the first question, by `character/state`; a bundle's only. */
+  readonly opening?: ReadonlyMap<string, Drawing>;
+  /** Name of the file, beside the bundle, that holds all other pictures; a bundle's only. */
+  readonly album?: string;
   /** Content hash of a bundle; absent when read from a folder. */
   readonly hash?: string;
 }

@@ -1,0 +1,1 @@
+export type { Album, Photo, Picture, TaxonPhoto, Term, TermText } from './types.ts';
