@@ -1,1 +1,1 @@
-export { type Settings, sessionContext, settingsContext } from './contexts.ts';
+export { albumContext, type Settings, sessionContext, settingsContext } from './contexts.ts';

@@ -3,7 +3,7 @@ import { ContextProvider } from '@lit/context';
 import { fixture } from '@open-wc/testing';
 import { html, LitElement, render, type TemplateResult } from 'lit';
 import { expect } from 'vitest';
-import { type Settings, sessionContext, settingsContext } from '../../src/contexts/index.ts';
+import { albumContext, type Settings, sessionContext, settingsContext } from '../../src/contexts/index.ts';
 import type { SessionStore } from '../../src/session/index.ts';
 import { en, wordsFor } from '../../src/words/index.ts';
 import { expectAccessible } from './a11y.ts';
@@ -15,6 +15,7 @@ export const spanish = async (): Promise<Settings> => ({ ...english, words: awai
 class TestHolder extends LitElement {
   readonly session = new ContextProvider(this, { context: sessionContext });
   readonly settings = new ContextProvider(this, { context: settingsContext });
+  readonly album = new ContextProvider(this, { context: albumContext });
   override render() {
     return html`<slot></slot>`;
   }

@@ -2,9 +2,10 @@
 import { ContextConsumer } from '@lit/context';
 import { LitElement, type PropertyValues } from 'lit';
 import { state } from 'lit/decorators.js';
-import { type Settings, sessionContext, settingsContext } from '../../contexts/index.ts';
-import { translate } from '../../key/index.ts';
+import { albumContext, type Settings, sessionContext, settingsContext } from '../../contexts/index.ts';
+import { type Album, translate } from '../../key/index.ts';
 import type { RequestName, Requests, SessionStore, Snapshot } from '../../session/index.ts';
+import type { Pictures } from './picture.ts';
 import type { Saying } from './said.ts';
 
 /** A part draws the session's snapshot and sends requests; it computes nothing and keeps no answers of its own. */
@@ -12,6 +13,8 @@ export abstract class LeadwortPart extends LitElement {
   /** What is drawn; undefined until the key is there. */
   @state() protected snapshot: Snapshot | undefined;
   @state() protected settings: Settings | undefined;
+  /** Pictures and trade terms; undefined until they are there, and where there are none. Words alone must do. */
+  @state() protected album: Album | undefined;
 
   #store: SessionStore | undefined;
   #stop: (() => void) | undefined;
@@ -23,6 +26,13 @@ export abstract class LeadwortPart extends LitElement {
       subscribe: true,
       callback: (settings) => {
         this.settings = settings;
+      },
+    });
+    new ContextConsumer(this, {
+      context: albumContext,
+      subscribe: true,
+      callback: (album) => {
+        this.album = album;
       },
     });
     new ContextConsumer(this, { context: sessionContext, subscribe: true, callback: (store) => this.#watch(store) });
@@ -57,6 +67,12 @@ export abstract class LeadwortPart extends LitElement {
   protected get saying(): Saying {
     const { words, language, units } = this.settings as Settings;
     return { words, language, units, say: (sentence) => this.say(sentence) };
+  }
+
+  /** All that is needed to show a state's picture; only while there are settings, as in render. */
+  protected get pictures(): Pictures {
+    const { language, images } = this.settings as Settings;
+    return { album: this.album, opening: this.snapshot?.prepared.key.opening, images, language };
   }
 
   #watch(store: SessionStore | undefined): void {
