@@ -26,20 +26,42 @@ export const from = ([x, y]: Point, degrees: number, distance: number): Point =>
 export const straight = (points: readonly Point[], closed = false): string =>
   `M${points.map(pair).join('L')}${closed ? 'Z' : ''}`;
 
-/** A smooth path through all points: a Catmull-Rom spline written as cubic Bezier curves (tangents of a sixth). */
-export function smooth(points: readonly Point[], closed = false): string {
+/** A chain of cubic Bezier curves: a start, then two handles and an end for each piece. Corners may stand between pieces. */
+export type Curve = readonly Point[];
+
+/** A straight piece of a chain, without its start. */
+export const line = (a: Point, b: Point): [Point, Point, Point] => [between(a, b, 1 / 3), between(a, b, 2 / 3), b];
+
+/** The smooth chain through all points: a Catmull-Rom spline written as cubic Bezier curves (tangents of a sixth). */
+export function spline(points: readonly Point[], closed = false): Curve {
   const n = points.length;
-  if (n < 3) return straight(points, closed);
   const at = (i: number): Point => (closed ? points[(i + n) % n] : points[Math.min(Math.max(i, 0), n - 1)]) as Point;
-  let path = `M${pair(at(0))}`;
+  const curve: Point[] = [at(0)];
   for (let i = 0; i < (closed ? n : n - 1); i++) {
     const [a, b, c, d] = [at(i - 1), at(i), at(i + 1), at(i + 2)];
-    const one: Point = [b[0] + (c[0] - a[0]) / 6, b[1] + (c[1] - a[1]) / 6];
-    const two: Point = [c[0] - (d[0] - b[0]) / 6, c[1] - (d[1] - b[1]) / 6];
-    path += `C${pair(one)} ${pair(two)} ${pair(c)}`;
+    curve.push(
+      [b[0] + (c[0] - a[0]) / 6, b[1] + (c[1] - a[1]) / 6],
+      [c[0] - (d[0] - b[0]) / 6, c[1] - (d[1] - b[1]) / 6],
+      c,
+    );
   }
+  return curve;
+}
+
+/** The path of a chain. */
+export function curved(curve: Curve, closed = false): string {
+  let path = `M${pair(curve[0] as Point)}`;
+  for (let i = 1; i + 2 < curve.length; i += 3)
+    path += `C${curve
+      .slice(i, i + 3)
+      .map(pair)
+      .join(' ')}`;
   return closed ? `${path}Z` : path;
 }
+
+/** A smooth path through all points. */
+export const smooth = (points: readonly Point[], closed = false): string =>
+  points.length < 3 ? straight(points, closed) : curved(spline(points, closed), closed);
 
 /** A full ellipse about a centre, turned clockwise. */
 export function ellipse([x, y]: Point, rx: number, ry = rx, degrees = 0): string {
