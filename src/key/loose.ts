@@ -1,4 +1,5 @@
 // The loose shape of a key's files, as their schemas have it; see src/key/schema/*.json for what each field means.
+import type { Drawing } from './drawing.ts';
 import type { Effort, Frequency, Kind, Lead, Lookalike, Part, Source, Standing, Thresholds, Topic } from './types.ts';
 import type { Unit } from './units.ts';
 
@@ -15,6 +16,7 @@ export interface LooseKey {
   readonly units: 'us' | 'metric';
   readonly licence: string;
   readonly cautions: readonly string[];
+  readonly pictures?: string;
   readonly thresholds?: Partial<Thresholds>;
   readonly outsidePrior?: number;
   readonly observers?: Readonly<Record<string, number>>;
@@ -25,6 +27,7 @@ export interface LooseState {
   readonly label: string;
   readonly trade?: string;
   readonly help?: string;
+  readonly form?: string;
 }
 
 export interface LooseClass extends LooseState {
@@ -43,6 +46,7 @@ export interface LooseCharacter {
   readonly help?: string;
   readonly caution?: string;
   readonly asked?: boolean;
+  readonly draws?: string;
   readonly applies?: { readonly character: string; readonly states: readonly string[] };
   readonly states?: readonly LooseState[];
   readonly unit?: Unit;
@@ -99,6 +103,8 @@ export interface LooseCouplet {
 export interface LooseBundle {
   readonly format: 1;
   readonly hash?: string;
+  readonly opening?: Readonly<Record<string, Drawing>>;
+  readonly album?: string;
   readonly key: LooseKey;
   readonly characters: { readonly characters: readonly LooseCharacter[] };
   readonly taxa: { readonly taxa: readonly LooseTaxon[]; readonly lookalikes?: readonly Lookalike[] };

@@ -1,4 +1,4 @@
-// Makes src/key/generated/shapes.js from the schemas of a key: `node tests/support/build-validators.mjs`.
+// Makes src/key/generated/shapes.js (what a page needs at once) and album-shapes.js (what it needs later) from the schemas of a key: `node tests/support/build-validators.mjs`.
 //
 // The page needs the rules of the schemas, not their prose, and before its first question: so references are resolved,
 // titles dropped, patterns compiled by the engine that loads the file, and what several places share is written once.
@@ -26,11 +26,18 @@ export function readSchemas() {
   );
 }
 
+/** Files of each generated module: those of a key, and those of its pictures and words. */
+export const MODULES = new Map([
+  ['shapes', ['bundle']],
+  ['album-shapes', ['album', 'manifest', 'glossary']],
+]);
+
 /**
- * The generated module's text.
+ * A generated module's text.
  * @param {ReadonlyMap<string, any>} [schemas]
+ * @param {readonly string[]} [roots]
  */
-export function shapesModule(schemas = readSchemas()) {
+export function shapesModule(schemas = readSchemas(), roots = MODULES.get('shapes')) {
   const written = new Map(); // place of a definition -> its constant
   const lines = [];
 
@@ -84,14 +91,17 @@ export function shapesModule(schemas = readSchemas()) {
     return `{ ${parts.join(', ')} }`;
   };
 
-  constant('bundle.json#');
-  return `// Made by tests/support/build-validators.mjs from src/key/schema/: do not edit.\n${lines.join('\n')}\nexport { bundleShape };\n`;
+  const names = roots.map((root) => constant(`${root}.json#`));
+  return `// Made by tests/support/build-validators.mjs from src/key/schema/: do not edit.\n${lines.join('\n')}\nexport { ${names.join(', ')} };\n`;
 }
 
-const types = `import type { Shape } from '../shape.ts';\n\n/** The shape of a bundle, and so of each file in it. */\nexport const bundleShape: Shape;\n`;
+const types = (roots) =>
+  `import type { Shape } from '../shape.ts';\n\n${roots.map((root) => `export const ${root}Shape: Shape;\n`).join('')}`;
 
 if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
   mkdirSync(target, { recursive: true });
-  writeFileSync(new URL('shapes.js', target), shapesModule());
-  writeFileSync(new URL('shapes.d.ts', target), types);
+  for (const [name, roots] of MODULES) {
+    writeFileSync(new URL(`${name}.js`, target), shapesModule(readSchemas(), roots));
+    writeFileSync(new URL(`${name}.d.ts`, target), types(roots));
+  }
 }

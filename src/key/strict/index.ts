@@ -29,7 +29,7 @@ export const USUAL_OBSERVERS: Readonly<Record<string, number>> = Object.freeze({
  * the key is then of no use; whether its parts go together is not looked at here (see references).
  */
 export function strictKey(bundle: LooseBundle, problems: Problems): Key {
-  const { key, characters, taxa, couplets, guidance, sources, text = {}, hash } = bundle;
+  const { key, characters, taxa, couplets, guidance, sources, text = {}, opening, album, hash } = bundle;
   strictDate(key.reviewed, 'key.json', ['reviewed'], problems);
   const strict = characters.characters.map(strictCharacter(problems));
   const units = new Map(strict.map(({ id, unit }) => [id, unit]));
@@ -60,6 +60,8 @@ export function strictKey(bundle: LooseBundle, problems: Problems): Key {
         return [language, frozenMap(Object.entries(file.text))];
       }),
     ),
+    ...(opening === undefined ? {} : { opening: frozenMap(Object.entries(opening)) }),
+    ...(album === undefined ? {} : { album }),
     ...(hash === undefined ? {} : { hash }),
   });
 }
