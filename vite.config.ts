@@ -5,6 +5,7 @@ import { defineConfig, type UserConfig } from 'vite';
 import pkg from './package.json' with { type: 'json' };
 import { folders } from './src/site/folders.ts';
 import { publicEntries } from './tests/support/public-entries.mjs';
+import { slim } from './tests/support/slim.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const external = Object.keys(pkg.dependencies).map((name) => new RegExp(`^${name}(/|$)`));
@@ -12,6 +13,7 @@ const external = Object.keys(pkg.dependencies).map((name) => new RegExp(`^${name
 /** For a page's own bundler: one module per source file, dependencies left as imports. */
 const esm: UserConfig = {
   publicDir: false,
+  plugins: [slim()],
   build: {
     outDir: 'dist/esm',
     emptyOutDir: true,
@@ -29,6 +31,7 @@ const esm: UserConfig = {
 /** For a script tag: one folder, its entry is the only address a page writes; what is loaded late stays a file of its own. */
 const standalone: UserConfig = {
   publicDir: false,
+  plugins: [slim()],
   build: {
     outDir: 'dist/standalone',
     emptyOutDir: true,
