@@ -3,6 +3,7 @@ export { focusOf } from './focus.ts';
 export { applyingShare, GainTable, nearestTimes, type Proposal, propose, WORTH_ASKING } from './gain.ts';
 export { compileMatrix, type Matrix } from './matrix.ts';
 export { type SecondLook, secondLooks } from './second-look.ts';
+export { type Demand, diagnosisOf, pairsOf, type SmallestSets, smallestSets } from './sets.ts';
 export {
   type Answer,
   type CharacterSpec,
