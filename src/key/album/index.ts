@@ -1,1 +1,6 @@
+export { GLOSSARY, readGlossary } from './glossary.ts';
+export type { Listed, Manifest, Shows, Wanted } from './loose.ts';
+export { readManifest } from './manifest.ts';
+export { AlbumError, readAlbum } from './read.ts';
+export { type DrawnFile, readSvg, writeSvg } from './svg.ts';
 export type { Album, Photo, Picture, TaxonPhoto, Term, TermText } from './types.ts';
