@@ -114,7 +114,7 @@ function lower(shape: LeafShape, length: number, h: number, y: number): Point[] 
         [point[0] * 0.25, notch + lobes * length * 0.42],
         between([0, notch], point, 0.7),
         point,
-        [point[0] + (h - point[0]) * 0.75, bottom - rise * 0.25],
+        [point[0] + (h - point[0]) * 0.6, bottom - rise * 0.35],
         [h, y + rise * 0.45],
         [h, y],
       ];

@@ -1,6 +1,7 @@
 // Every role that can be drawn, by its name.
 import type { SketchBook } from '../sketch.ts';
 import { flowerColours } from './colour.ts';
+import { LEAF_OUTLINES } from './leaf-shapes.ts';
 import { floweringMonths } from './month.ts';
 import { clusterPostures, spikeGaps } from './posture.ts';
 import { saps } from './sap.ts';
@@ -9,6 +10,8 @@ import { caneJoints, jointHairs, stemColours, stemFinishes, stemSpots } from './
 import { undergrounds } from './underground.ts';
 
 const BOOKS: readonly SketchBook[] = [
+  ...LEAF_OUTLINES,
+
   stemForms,
   stemBranchings,
   stemFinishes,

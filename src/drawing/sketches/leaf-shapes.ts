@@ -1,0 +1,522 @@
+// Shape, base, attitude, veins, edge: the whole leaf, seen flat.
+import type { Mark } from '../../key/index.ts';
+import { type Curve, curved, ellipse, from, line, type Point, smooth, straight } from '../geometry.ts';
+import { LEAF_SHAPES, type LeafShape, leafOf, pointAt, pointsOf } from '../leaf.ts';
+import { along, put } from '../leaf-pose.ts';
+import type { Veins } from '../leaf-veins.ts';
+import { bookOf, type Page } from './book.ts';
+import { drawn, HEART, leafAt, lowerPart, OVAL, soil, tube } from './leaf-strokes.ts';
+
+const shapeOf = (form: string): LeafShape => LEAF_SHAPES.get(form) as LeafShape;
+const stalk = (...points: Point[]): Mark => ['line', smooth(points)];
+
+/** A grass-like leaf bent over at its tip, on a piece of its stem. */
+function bent(shape: LeafShape, length: number, at: Point, lean: number): Mark[] {
+  const leaf = leafOf(shape, length);
+  const spine: Curve = [
+    at,
+    [at[0], at[1] - length * 0.4],
+    [at[0] + lean * 0.2, at[1] - length * 0.75],
+    [at[0] + lean, at[1] - length * 0.96],
+  ];
+  return [
+    ['mark', curved(along(leaf.blades[0] as Curve, spine), true)],
+    ['fine', curved(along([[0, -2], ...line([0, -2], [0, -length * 0.9])], spine))],
+  ];
+}
+
+const shapes: Record<string, () => Page> = {
+  linear: () => [
+    drawn(bent({ ...shapeOf('linear'), ratio: 15 }, 88, [40, 90], 22), [
+      'line',
+      straight([
+        [36, 92],
+        [44, 92],
+      ]),
+    ]),
+    'A very narrow leaf, many times longer than wide, its sides side by side, ending in a long thin point.',
+    'Una hoja muy angosta, muchas veces más larga que ancha, de lados parejos, que acaba en una punta larga y fina.',
+  ],
+  strap: () => [
+    drawn(bent({ ...shapeOf('strap'), ratio: 6 }, 86, [42, 91], 12), [
+      'tint',
+      smooth(
+        [
+          [46, 88],
+          [47, 60],
+          [47, 34],
+          [49, 34],
+          [49, 60],
+          [49, 88],
+        ],
+        true,
+      ),
+    ]),
+    'A long leaf like a strap, equally wide from bottom to top, with a short blunt tip.',
+    'Una hoja larga como una correa, igual de ancha de abajo arriba, con la punta corta y roma.',
+  ],
+  lance: () => [
+    drawn(
+      stalk([48, 80], [48, 92]),
+      leafAt({ ...shapeOf('lance'), ratio: 3.6 }, 76, [48, 81], { pen: 'mark', veins: 'feather' }),
+    ),
+    'A leaf almost four times as long as wide, widest below the middle, narrowing evenly to a point.',
+    'Una hoja casi cuatro veces más larga que ancha, más ancha abajo de la mitad, que se angosta hasta acabar en punta.',
+  ],
+  oval: () => [
+    drawn(
+      stalk([48, 78], [48.5, 86], [47, 92]),
+      leafAt({ ...shapeOf('oval'), ratio: 1.5 }, 73, [48, 79], { pen: 'mark', veins: 'feather' }),
+    ),
+    'An egg-shaped leaf, half again as long as wide, rounded at the stalk, with a short point.',
+    'Una hoja con forma de huevo, una vez y media más larga que ancha, redonda junto al tallito y con una punta corta.',
+  ],
+  heart: () => [
+    drawn(
+      leafAt({ ...shapeOf('heart'), ratio: 1.08, lobes: 0.22 }, 78, [48, 65], { pen: 'mark', veins: 'from-base' }),
+      stalk([48, 65], [48.5, 80], [47, 92]),
+    ),
+    'A heart-shaped leaf: two rounded lobes with a notch between them at the stalk, and a point at the tip.',
+    'Una hoja con forma de corazón: dos lóbulos redondos con una muesca entre ellos junto al tallito, y una punta al final.',
+  ],
+  arrowhead: () => [
+    drawn(
+      leafAt({ ...shapeOf('arrowhead'), ratio: 1.25, lobes: 0.38 }, 82, [48, 55], { pen: 'mark', veins: 'from-base' }),
+      stalk([48, 55], [48.5, 76], [47, 92]),
+    ),
+    'A leaf like an arrowhead: two long pointed lobes reach back on both sides of the stalk.',
+    'Una hoja como punta de flecha: dos lóbulos largos y puntiagudos van hacia atrás a los lados del tallito.',
+  ],
+  round: () => [
+    drawn(leafAt(shapeOf('round'), 84, [48, 51], { pen: 'mark', veins: 'from-centre' })),
+    'A round leaf with a narrow slit that runs from the edge in to where the stalk joins.',
+    'Una hoja redonda con una ranura angosta que va del borde hasta donde se une el tallito.',
+  ],
+  shield: () => [
+    drawn(leafAt(shapeOf('shield'), 84, [48, 48], { pen: 'mark', veins: 'from-centre' }), [
+      'solid',
+      ellipse([48, 48], 3.5),
+    ]),
+    'A full round leaf without any slit; the veins spread from a spot in the middle, over the stalk.',
+    'Una hoja redonda y entera, sin ranura; las venas salen de un punto en el centro, sobre el tallito.',
+  ],
+  wedge: () => [
+    drawn(
+      stalk([48, 80], [47, 92]),
+      leafAt({ ...shapeOf('wedge'), ratio: 1.45, widest: 0.76 }, 78, [48, 85], { pen: 'mark', veins: 'feather' }),
+    ),
+    'A leaf like a spoon: broad and rounded near the tip, narrowing to the stalk.',
+    'Una hoja como cuchara: ancha y redonda cerca de la punta, más angosta hacia el tallito.',
+  ],
+  divided: () => [
+    drawn(
+      stalk([48, 62], [48, 78], [46, 92]),
+      leafAt({ ...shapeOf('divided'), ratio: 2.9 }, 76, [48, 62], { pen: 'mark' }),
+    ),
+    'One leaf made of seven separate leaflets, spread like fingers from the top of one stalk.',
+    'Una hoja formada por siete hojitas separadas, abiertas como dedos desde la punta de un solo tallito.',
+  ],
+  leafless: () => [
+    drawn(
+      soil(91),
+      [
+        'mark',
+        [
+          [30, 14, 24],
+          [44, 5, 40],
+          [57, 10, 56],
+          [68, 24, 72],
+        ]
+          .map(([root = 0, top = 0, x = 0], i) =>
+            curved(
+              [
+                [root - 2.4, 91],
+                ...line([root - 2.4, 91], [x - 1, top]),
+                ...line([x - 1, top], [x + 1 + i * 0.1, top]),
+                ...line([x + 1, top], [root + 2.4, 91]),
+              ],
+              true,
+            ),
+          )
+          .join(''),
+      ],
+      [
+        'fine',
+        smooth([
+          [26, 78],
+          [29, 75],
+          [32, 78],
+        ]) +
+          smooth([
+            [41, 74],
+            [44, 71],
+            [46.6, 74],
+          ]) +
+          smooth([
+            [54.6, 76],
+            [57, 73],
+            [59.4, 76],
+          ]) +
+          smooth([
+            [66.6, 79],
+            [69, 76],
+            [71.4, 79],
+          ]),
+      ],
+    ),
+    'Four smooth green stems stand up from the ground, without any leaf.',
+    'Cuatro tallos verdes y lisos salen del suelo, sin ninguna hoja.',
+  ],
+};
+
+/** The lower part of a leaf, large, with the edge of its base traced. */
+function base(shape: LeafShape, length: number, at: Point, cut: number): Mark[] {
+  const leaf = leafOf(shape, length);
+  const { whole } = lowerPart(leaf, cut, at);
+  const traced = lowerPart(leaf, cut * 0.42, at).edge;
+  const rib = straight([at, [at[0], at[1] + cut + 6]]);
+  return [
+    ['face', whole],
+    ['line', rib],
+    ['trace', traced],
+  ];
+}
+const bases: Record<string, () => Page> = {
+  narrowed: () => [
+    drawn(
+      stalk([48, 70], [47, 92]),
+      base({ ratio: 1.7, widest: 0.62, base: 'narrowed', tip: 'pointed' }, 120, [48, 78], -70),
+    ),
+    'The lower part of a leaf: both sides narrow slowly to the stalk.',
+    'La parte baja de una hoja: los dos lados se angostan poco a poco hacia el tallito.',
+  ],
+  rounded: () => [
+    drawn(
+      stalk([48, 66], [47, 92]),
+      base({ ratio: 1.6, widest: 0.36, base: 'rounded', tip: 'pointed' }, 124, [48, 68], -60),
+    ),
+    'The lower part of a leaf: its base is round, with the stalk in the middle.',
+    'La parte baja de una hoja: la base es redonda, con el tallito en medio.',
+  ],
+  ears: () => [
+    drawn(
+      base({ ratio: 2.1, widest: 0.34, base: 'clasping', lobes: 0.12, sinus: 70, tip: 'pointed' }, 128, [48, 62], -54),
+      [
+        'face',
+        straight(
+          [
+            [43.5, 94],
+            [44.5, 62],
+            [51.5, 62],
+            [52.5, 94],
+          ],
+          true,
+        ),
+      ],
+      [
+        'trace',
+        smooth([
+          [44, 64],
+          [38, 76],
+          [44, 80],
+          [54, 79],
+        ]),
+      ],
+      [
+        'trace',
+        smooth([
+          [52, 64],
+          [60, 74],
+          [58, 78],
+        ]),
+      ],
+    ),
+    'The lower part of a leaf without a stalk: two lobes like ears reach round the stem and clasp it.',
+    'La parte baja de una hoja sin tallito: dos lóbulos como orejas rodean el tallo y lo abrazan.',
+  ],
+  'round-lobes': () => [
+    drawn(
+      base({ ratio: 1.5, widest: 0.36, base: 'heart', lobes: 0.25, sinus: 56, tip: 'pointed' }, 124, [48, 56], -48),
+      stalk([48, 56], [47.5, 74], [47, 92]),
+    ),
+    'The lower part of a leaf: two rounded lobes hang down on both sides of the stalk, with a notch between them.',
+    'La parte baja de una hoja: dos lóbulos redondos bajan a los lados del tallito, con una muesca entre ellos.',
+  ],
+  'pointed-lobes': () => [
+    drawn(
+      base({ ratio: 1.5, widest: 0.24, base: 'arrow', lobes: 0.32, sinus: 66, tip: 'pointed' }, 124, [48, 48], -40),
+      stalk([48, 48], [47.5, 72], [47, 92]),
+    ),
+    'The lower part of a leaf: two sharp lobes point down on both sides of the stalk, with a notch between them.',
+    'La parte baja de una hoja: dos lóbulos con punta bajan a los lados del tallito, con una muesca entre ellos.',
+  ],
+  closed: () => [
+    drawn(
+      stalk([48, 60], [47, 92]),
+      ['face', ellipse([48, 45], 40, 38)],
+      [
+        'fine',
+        [20, 62, 105, 140, 180, 220, 255, 298, 340]
+          .map((angle) => straight([from([48, 45], angle, 6), from([48, 45], angle, 30)]))
+          .join(''),
+      ],
+      ['trace', ellipse([48, 45], 40, 38)],
+      ['solid', ellipse([48, 45], 3.5)],
+    ),
+    'A round leaf whose edge is whole all the way round: no notch and no base; the stalk comes out from under it.',
+    'Una hoja redonda con el borde entero todo alrededor: sin muesca ni base; el tallito sale por debajo.',
+  ],
+};
+
+/** A whole leaf on its stalk, its tip accented. */
+function attitude(at: Point, turn: number, flat: number, root: readonly Point[]): Mark[] {
+  const leaf = leafOf({ ...HEART, ratio: 1.15 }, 62);
+  const right = pointsOf(leaf.blades[0] as Curve, 6);
+  const end = right.filter(([, y]) => y < leaf.tip[1] * 0.52);
+  return [
+    ...tube([...root, at], 5, 3.5),
+    ...leafAt(leaf, 62, at, { turn, flat, veins: 'from-base' }),
+    ['mark', straight(put(end, at, turn, flat), true)],
+  ];
+}
+const tips: Record<string, () => Page> = {
+  down: () => [
+    drawn(
+      soil(),
+      attitude([54, 32], 158, 1, [
+        [22, 90],
+        [26, 56],
+        [38, 28],
+      ]),
+    ),
+    'A heart-shaped leaf hangs from the top of its stalk; its tip points down to the ground.',
+    'Una hoja con forma de corazón cuelga de lo alto de su tallito; la punta mira hacia el suelo.',
+  ],
+  level: () => [
+    drawn(
+      soil(),
+      attitude([38, 36], 90, 0.42, [
+        [24, 90],
+        [27, 64],
+        [33, 44],
+      ]),
+    ),
+    'A heart-shaped leaf lies flat in the air at the top of its stalk; its tip points straight out to the side.',
+    'Una hoja con forma de corazón queda horizontal en lo alto de su tallito; la punta mira hacia un lado.',
+  ],
+  up: () => [
+    drawn(
+      soil(),
+      attitude([44, 52], 16, 1, [
+        [24, 90],
+        [28, 78],
+        [38, 64],
+      ]),
+    ),
+    'A heart-shaped leaf stands upright at the top of its stalk; its tip points to the sky.',
+    'Una hoja con forma de corazón se levanta en lo alto de su tallito; la punta mira al cielo.',
+  ],
+};
+
+const veined = (kind: Veins, rib: boolean): Mark[] =>
+  leafAt({ ratio: 1.75, widest: 0.42, base: 'rounded', tip: 'pointed' }, 84, [48, 88], {
+    veins: kind,
+    vein: 'trace',
+    rib: rib ? 'line' : 'face',
+  });
+const veins: Record<string, () => Page> = {
+  parallel: () => [
+    drawn(veined('parallel', false), [
+      'trace',
+      straight([
+        [48, 85],
+        [48, 12],
+      ]),
+    ]),
+    'A leaf with many equal veins that run side by side from the base to the tip.',
+    'Una hoja con muchas venas iguales que corren una junto a otra desde la base hasta la punta.',
+  ],
+  'parallel-midrib': () => [
+    drawn(
+      veined('parallel', false).map(([pen, path]): Mark => [pen === 'trace' ? 'fine' : pen, path]),
+      [
+        'mark',
+        curved(
+          [
+            [48, 88],
+            [44.5, 60],
+            [46, 30],
+            [48, 5],
+            [50, 30],
+            [51.5, 60],
+            [48, 88],
+          ],
+          true,
+        ),
+      ],
+    ),
+    'A leaf with one strong band in the middle; fine veins run side by side along it.',
+    'Una hoja con una franja fuerte en medio; las venas finas corren a lo largo, una junto a otra.',
+  ],
+  feather: () => [
+    drawn(veined('feather', true)),
+    'A leaf with one middle vein; side veins leave it on both sides all the way up, like a feather.',
+    'Una hoja con una vena en medio; de ella salen venas a los dos lados, como en una pluma.',
+  ],
+  'from-base': () => [
+    drawn(veined('from-base', true)),
+    'A leaf whose veins all start from one point at the base and arch up to the tip.',
+    'Una hoja cuyas venas salen todas de un punto en la base y van en arco hasta la punta.',
+  ],
+  'from-centre': () => [
+    drawn(leafAt(shapeOf('shield'), 84, [48, 48], { veins: 'from-centre', vein: 'trace', rib: 'trace' }), [
+      'solid',
+      ellipse([48, 48], 3.5),
+    ]),
+    'A round leaf whose veins spread to all sides from its middle, like the spokes of a wheel.',
+    'Una hoja redonda cuyas venas salen del centro hacia todos lados, como los rayos de una rueda.',
+  ],
+  faint: () => [
+    drawn(veined('faint', false), [
+      'fine',
+      straight([
+        [48, 84],
+        [48, 76],
+      ]),
+    ]),
+    'A leaf whose face is even; hardly any vein is to be seen.',
+    'Una hoja de cara pareja; casi no se ve ninguna vena.',
+  ],
+};
+
+/** The leaf with an edge; only the edge is traced. */
+function edged(shape: LeafShape): Mark[] {
+  const leaf = leafOf(shape, 84);
+  return [
+    ...leafAt(leaf, 84, [48, 88], { veins: shape.edge === 'lobed' ? 'faint' : 'feather' }),
+    ['trace', curved(put(leaf.blades[0] as Curve, [48, 88]), true)],
+  ];
+}
+const WIDE: LeafShape = { ...OVAL, ratio: 1.35 };
+/** Barbs that lean to the tip, along the right side of a line. */
+const barbs = (line: readonly Point[], count: number, size: number): string =>
+  Array.from({ length: count }, (_, i) => {
+    const at = pointAt(line, (i + 0.5) / count);
+    const next = pointAt(line, (i + 0.6) / count);
+    const heading = (Math.atan2(next[0] - at[0], at[1] - next[1]) * 180) / Math.PI;
+    return straight([at, from(at, heading + 35, size)]);
+  }).join('');
+const edges: Record<string, () => Page> = {
+  smooth: () => [
+    drawn(edged(WIDE)),
+    'A leaf whose edge is one even line, without teeth.',
+    'Una hoja cuyo borde es una línea pareja, sin dientes.',
+  ],
+  wavy: () => [
+    drawn(
+      edged({ ...WIDE, edge: 'wavy' }),
+      [
+        'tint',
+        [
+          [66, 68],
+          [70, 50],
+          [65, 32],
+          [30, 68],
+          [26, 50],
+          [31, 32],
+        ]
+          .map(([x = 0, y = 0]) => ellipse([x, y], 4.5, 2.2, x > 48 ? -30 : 30))
+          .join(''),
+      ],
+      [
+        'fine',
+        [
+          [60, 70, 72, 63],
+          [61, 52, 74, 44],
+          [58, 33, 67, 26],
+          [36, 70, 24, 63],
+          [35, 52, 22, 44],
+          [38, 33, 29, 26],
+        ]
+          .map(([a = 0, b = 0, c = 0, d = 0]) =>
+            smooth([
+              [a, b],
+              [(a + c) / 2, (b + d) / 2 + 1.5],
+              [c, d],
+            ]),
+          )
+          .join(''),
+      ],
+    ),
+    'A leaf whose edge goes up and down in soft waves, like a ruffle.',
+    'Una hoja cuyo borde sube y baja en ondas suaves, como un olán.',
+  ],
+  rough: () => {
+    return [
+      drawn(
+        leafAt(WIDE, 84, [40, 88], { veins: 'parallel', rib: 'line' }),
+        ['face', ellipse([70, 66], 21)],
+        [
+          'line',
+          smooth([
+            [85, 81],
+            [92, 90],
+          ]),
+        ],
+        [
+          'fine',
+          smooth([
+            [56, 80],
+            [55, 66],
+            [58, 54],
+          ]) +
+            smooth([
+              [62, 84],
+              [61, 66],
+              [64, 50],
+            ]),
+        ],
+        [
+          'trace',
+          smooth([
+            [68, 85],
+            [67, 66],
+            [71, 47],
+          ]),
+        ],
+        [
+          'trace',
+          barbs(
+            [
+              [68, 84],
+              [67, 66],
+              [70.5, 50],
+            ],
+            6,
+            7,
+          ),
+        ],
+      ),
+      'A leaf with an even edge; under a lens the edge carries tiny sharp barbs that lean toward the tip.',
+      'Una hoja de borde parejo; con una lupa se ven en el borde púas muy pequeñas y filosas, inclinadas hacia la punta.',
+    ];
+  },
+  toothed: () => [
+    drawn(edged({ ...WIDE, edge: 'toothed' })),
+    'A leaf whose edge is cut into many small teeth, like a saw.',
+    'Una hoja cuyo borde tiene muchos dientes pequeños, como un serrucho.',
+  ],
+  lobed: () => [
+    drawn(edged({ ...WIDE, ratio: 1.15, edge: 'lobed' })),
+    'A leaf cut in from the sides into a few large lobes.',
+    'Una hoja cortada desde los lados en unos cuantos lóbulos grandes.',
+  ],
+};
+
+export const LEAF_OUTLINES = [
+  bookOf('leaf-shape', shapes),
+  bookOf('leaf-base', bases),
+  bookOf('leaf-tip', tips),
+  bookOf('leaf-veins', veins),
+  bookOf('leaf-edge', edges),
+];
