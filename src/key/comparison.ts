@@ -2,10 +2,9 @@
 import { smallestSets } from '../engine/index.ts';
 import type { KeyAnswer } from './answers.ts';
 import { COST, type PreparedKey, THERE } from './prepared.ts';
-import { type Range, spreadOf } from './range/index.ts';
 import { separationOf } from './separation.ts';
-import type { Character, Frequency, Lookalike, Month, Taxon } from './types.ts';
-import { toCanonical } from './units.ts';
+import { type Shows, showsOf } from './shows.ts';
+import type { Character, Lookalike, Month, Taxon } from './types.ts';
 
 /** Most plants that can be told at a glance from one another. */
 export const MOST_COMPARED = 3;
@@ -26,22 +25,6 @@ export type Difference = 'always' | 'usually' | 'partly';
  * lens, another month; or it is never asked for, since it lies below the ground, or since it is a fact from a list.
  */
 export type Looking = 'now' | 'careful' | 'handle' | 'measure' | 'magnify' | 'season' | 'dig' | 'fact';
-
-/** What one plant shows of a character; `seen`: the person's answer names it, or falls within it. */
-export type Shows =
-  | {
-      readonly kind: 'states';
-      readonly states: readonly { readonly state: string; readonly how: Frequency; readonly seen: boolean }[];
-    }
-  | {
-      readonly kind: 'range';
-      readonly range: Range;
-      /** Id of the class of size in the middle of what is usual. */
-      readonly middle: string | undefined;
-      readonly seen: boolean;
-    }
-  | { readonly kind: 'absent' }
-  | { readonly kind: 'unknown' };
 
 /** How a character tells one pair of the plants apart, with the words of the key's author where there are any. */
 export interface PairDifference {
@@ -201,29 +184,3 @@ function enoughOf(telling: readonly ComparedRow[], pairs: readonly Pair[]): Comp
 
 const tellsUsually = ({ pairs }: ComparedRow, a: string, b: string): boolean =>
   pairs.some(({ taxa, difference }) => taxa[0] === a && taxa[1] === b && difference !== 'partly');
-
-function showsOf(taxon: Taxon, character: Character, answer: KeyAnswer | undefined): Shows {
-  const trait = taxon.traits.get(character.id);
-  if (trait === undefined) return { kind: 'unknown' };
-  if (trait.kind === 'not-applicable') return { kind: 'absent' };
-  if (trait.kind === 'states') {
-    const ticked = answer && 'states' in answer ? answer.states : [];
-    return { kind: 'states', states: trait.states.map((one) => ({ ...one, seen: ticked.includes(one.state) })) };
-  }
-  const unit = character.unit ?? 'count';
-  const { low, high, min = low, max = high } = spreadOf(trait.range, unit);
-  const within = (from: number, to: number) => from <= max && to >= min;
-  const seen =
-    answer === undefined || 'skipped' in answer
-      ? false
-      : 'value' in answer
-        ? within(toCanonical(answer.value, answer.unit, unit), toCanonical(answer.value, answer.unit, unit))
-        : character.states.some(
-            ({ id, from = 0, to = Number.POSITIVE_INFINITY }) => answer.states.includes(id) && within(from, to),
-          );
-  const typical = Math.sqrt(low * high);
-  const middle = character.states.find(
-    ({ from = 0, to = Number.POSITIVE_INFINITY }) => typical >= from && typical < to,
-  );
-  return { kind: 'range', range: trait.range, middle: middle?.id, seen };
-}

@@ -4,6 +4,16 @@ export { AnswersError, engineAnswers, type Inquiry, type KeyAnswer, readInquiry 
 export { type Branching, type BranchingOptions, BuriedCoupletError, branchingOf } from './branching.ts';
 export { bundleKey, type Digest, readBundle, readVerifiedBundle } from './bundle.ts';
 export { type CheckOptions, checkKey, USUAL_CHECKS } from './check.ts';
+export {
+  type ComparedRow,
+  type Comparison,
+  ComparisonError,
+  comparisonOf,
+  type Difference,
+  type Looking,
+  MOST_COMPARED,
+  type PairDifference,
+} from './comparison.ts';
 export { KEY_FILES, type ReadOptions } from './content.ts';
 export { printCouplets } from './couplets-file.ts';
 export { BOX, type Drawing, HUES, type Hue, type Mark, PENS, type Pen } from './drawing.ts';
@@ -25,6 +35,7 @@ export {
 export * from './range/index.ts';
 export { type Sentence, sentencesOf } from './sentences.ts';
 export { type Separation, separationOf } from './separation.ts';
+export type { Shows } from './shows.ts';
 export { languageFor, translate } from './text.ts';
 export * from './types.ts';
 export * from './units.ts';
