@@ -5,7 +5,7 @@ import type { Plugin } from 'vite';
 /** A piece of an element's style sheet between two `${}`: the same rules, without comments and needless spaces. */
 export const slimCss = (css: string): string =>
   css
-    .replace(/\/\*[^]*?\*\//g, '')
+    .replace(/\/\*[\s\S]*?\*\//g, '')
     .replace(/\s+/g, ' ')
     .replace(/ ?([{};]) ?/g, '$1')
     .replace(/([:,]) /g, '$1')

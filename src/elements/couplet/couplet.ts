@@ -6,12 +6,17 @@ import type { Character, Lead } from '../../key/index.ts';
 import type { Asked, Snapshot } from '../../session/index.ts';
 import { askingStyles } from '../shared/asking.styles.ts';
 import { barOf, cautionOf, headingOf, helpOf, type Sureness, stepOf } from '../shared/asking.ts';
+import { drawingStyles } from '../shared/drawing.styles.ts';
 import { fire } from '../shared/events.ts';
 import { type LeadWords, leadWords } from '../shared/leads.ts';
 import { LeadwortPart } from '../shared/part.ts';
-import { plantName, taxonOf } from '../shared/plant.ts';
+import { altOf, hasRoom, pictureOf } from '../shared/picture.ts';
+import { plantName, taxonOf } from '../shared/plant-name.ts';
 import { shared } from '../shared/styles.ts';
 import { coupletStyles } from './couplet.styles.ts';
+
+/** Most pictures in one lead (ours). */
+const DRAWN = 4;
 
 /**
  * One couplet of the branching key: its leads side by side, each a large card, and how sure a person is of the one taken.
@@ -28,13 +33,15 @@ import { coupletStyles } from './couplet.styles.ts';
  * @csspart bar - The buttons that send the answer.
  */
 export class LeadwortCouplet extends LeadwortPart {
-  static override styles = [shared, askingStyles, coupletStyles];
+  static override styles = [shared, drawingStyles, askingStyles, coupletStyles];
 
   /** Index of the lead that is marked and not yet sent. */
   @state() private marked: number | undefined;
   @query('[role=heading]') private heading!: HTMLElement | null;
 
   #asked: Asked | undefined;
+  /** Pictures of each lead, as `character/state`: those there was room for when the couplet came, so that nothing moves. */
+  #places: readonly (readonly string[])[] = [];
   #sent = false;
   #fresh = true;
 
@@ -45,6 +52,19 @@ export class LeadwortCouplet extends LeadwortPart {
     if (same && !this.#sent) return;
     this.#asked = asked;
     this.marked = asked?.lead;
+    this.#places = asked?.fork.branches.map(({ lead }) => this.#placesOf(lead)) ?? [];
+  }
+
+  #placesOf({ character: id = '', states = [] }: Lead): string[] {
+    const character = this.#character(id);
+    if (!character) return [];
+    const drawn = states.filter((state) => hasRoom(this.pictures, character, state));
+    return drawn.slice(0, DRAWN).map((state) => `${id}/${state}`);
+  }
+
+  #character(id: string): Character | undefined {
+    const { prepared } = this.snapshot ?? {};
+    return prepared?.key.characters[prepared.characterIndex.get(id) ?? -1];
   }
 
   protected override updated(changed: PropertyValues): void {
@@ -110,7 +130,7 @@ export class LeadwortCouplet extends LeadwortPart {
     const name = `lead-${asked.number}-${fork.number}`;
     const words = (lead: Lead) => leadWords(prepared, lead, this.saying);
     const say = (sentence: string) => this.say(sentence);
-    const character = prepared.key.characters[prepared.characterIndex.get(fork.character ?? '') ?? -1];
+    const character = this.#character(fork.character ?? '');
     const hidden = character && !character.months.includes(month);
     return html`
       ${headingOf(character ? say(character.question) : couplet.which, settings, stepOf(asked, character, settings))}
@@ -129,11 +149,25 @@ export class LeadwortCouplet extends LeadwortPart {
   }
 
   #renderLead({ label, title, size, also }: LeadWords, index: number, name: string): TemplateResult {
-    return html`<label class="card lead" part="card">
+    const { pictures } = this;
+    const places = this.#places[index] ?? [];
+    const alt = places
+      .map((picture) => altOf(pictures, picture))
+      .join(' ')
+      .trim();
+    return html`<label class=${`card lead ${places.length > 1 ? 'several' : ''}`} part="card">
+      ${
+        places.length > 0
+          ? html`<span class="places">
+            ${places.map((picture) => html`<span class="place">${pictureOf(pictures, picture)}</span>`)}
+          </span>`
+          : nothing
+      }
       <input
         type="radio"
         name=${name}
         value=${index}
+        aria-describedby=${alt ? `seen-${index}` : nothing}
         .checked=${this.marked === index}
         @change=${() => {
           this.marked = index;
@@ -145,7 +179,7 @@ export class LeadwortCouplet extends LeadwortPart {
         ${size ? html`<span class="size">${size}</span>` : nothing}
         ${also ? html`<span class="detail">${also}</span>` : nothing}
       </span>
-    </label>`;
+    </label>${alt ? html`<span id=${`seen-${index}`} hidden>${alt}</span>` : nothing}`;
   }
 
   #renderBar(asked: Asked, settings: Settings): TemplateResult {

@@ -10,7 +10,6 @@ export const keyStyles = css`
   .page > * { min-inline-size: 0; }
   leadwort-standing, .verdict, .guidance { margin-block-start: 1.25em; }
   /* The room of what comes after the first question is kept for it. */
-  leadwort-trail:not(:defined) { display: block; min-block-size: 1.45em; }
   leadwort-standing:not(:defined) { display: block; min-block-size: 3.5em; }
   .stream { margin-block-start: 0.75em; }
 

@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { Settings } from '../../contexts/index.ts';
 import { type Taxon, translate } from '../../key/index.ts';
 import type { Place, Snapshot, Way } from '../../session/index.ts';
-import { plantName, taxonOf } from '../shared/plant.ts';
+import { plantName, taxonOf } from '../shared/plant-name.ts';
 
 const WAYS: readonly Way[] = ['couplets', 'free'];
 

@@ -4,6 +4,15 @@ export const questionStyles = css`
   .cards { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.6em; }
   @container (min-width: 24em) { .cards { grid-template-columns: 1fr 1fr; } }
   @container (min-width: 48em) { .cards { grid-template-columns: repeat(auto-fill, minmax(14em, 1fr)); } }
+  /* A picture beside the words, or above them where there are many and their words are few. */
+  .pictured .card { padding: 0.5em; padding-inline-end: 0.75em; }
+  .pictured input { order: 1; margin-inline-start: auto; }
+  @container (max-width: 32em) { .pictured:not(.columns) { grid-template-columns: minmax(0, 1fr); } }
+  .columns.columns { grid-template-columns: repeat(auto-fill, minmax(min(100%, 8.25em), 1fr)); }
+  .columns .card { flex-wrap: wrap; align-items: start; align-content: start; gap: 0.4em 0.55em; padding: 0.5em 0.5em 0.6em; }
+  .columns .place { inline-size: 100%; max-inline-size: 9em; margin-inline: auto; }
+  .columns .text { flex: 1; }
+  .columns .title { hyphens: auto; }
   .size { font-variant-numeric: lining-nums; }
 
   .fields { display: flex; flex-wrap: wrap; align-items: center; gap: 0.6em; padding-block: 0.4em; }

@@ -7,8 +7,10 @@ import type { Question } from '../../session/index.ts';
 import type { QuestionWords } from '../../words/index.ts';
 import { askingStyles } from '../shared/asking.styles.ts';
 import { barOf, cautionOf, headingOf, helpOf, type Sureness, stepOf } from '../shared/asking.ts';
+import { drawingStyles } from '../shared/drawing.styles.ts';
 import { fire } from '../shared/events.ts';
 import { LeadwortPart } from '../shared/part.ts';
+import { altOf, hasRoom, pictureOf } from '../shared/picture.ts';
 import { classWords } from '../shared/sizes.ts';
 import { shared } from '../shared/styles.ts';
 import { answerOf, checked, type Draft, draftOf, isBlank, tick } from './draft.ts';
@@ -18,6 +20,9 @@ import { renderTyped } from './typed.ts';
 
 /** Most answers shown at once; what would hide a single one shows it instead. */
 const SHOWN = 6;
+/** More answers than this, each of so few letters, stand in columns below their pictures; others beside them (ours). */
+const FEW = 4;
+const SHORT = 30;
 
 /**
  * One question with its answers as large cards, how to look, and what is unsafe about looking.
@@ -34,7 +39,7 @@ const SHOWN = 6;
  * @csspart bar - The buttons that send the answer.
  */
 export class LeadwortQuestion extends LeadwortPart {
-  static override styles = [shared, askingStyles, questionStyles];
+  static override styles = [shared, drawingStyles, askingStyles, questionStyles];
 
   @state() private draft: Draft = draftOf();
   @state() private showsAll = false;
@@ -43,6 +48,8 @@ export class LeadwortQuestion extends LeadwortPart {
   #asked: Question | undefined;
   /** Which answers matter most, as it was when the question came, so that none goes while a person reads. */
   #order: readonly string[] = [];
+  /** Room for pictures, as it was when the question came, so that nothing moves under a finger. */
+  #room = false;
   #sent = false;
   #fresh = true;
 
@@ -53,6 +60,8 @@ export class LeadwortQuestion extends LeadwortPart {
     if (same && !this.#sent) return;
     this.#asked = question;
     this.#order = question?.order ?? [];
+    const character = this.#character(question?.character ?? '');
+    this.#room = character?.states.some(({ id }) => hasRoom(this.pictures, character, id)) ?? false;
     this.draft = draftOf(question?.answer);
     this.showsAll = false;
   }
@@ -168,8 +177,9 @@ export class LeadwortQuestion extends LeadwortPart {
     // In the author's order in either case: months stay in the order of the year, and nothing changes its place.
     const shown = many ? states.filter(({ id }) => first.includes(id) || this.draft.ticked.has(id)) : states;
     const rest = states.filter((s) => !shown.includes(s));
+    const columns = this.#room && shown.length > FEW && shown.every((s) => this.say(s.label).length <= SHORT);
     return html`
-      <div class="cards" role="group" aria-labelledby="heading" aria-describedby="tally" part="choices">
+      <div class=${`cards ${this.#room ? 'pictured' : ''} ${columns ? 'columns' : ''}`} role="group" aria-labelledby="heading" aria-describedby="tally" part="choices">
         ${shown.map((s) => this.#renderCard(character, s))}
       </div>
       ${
@@ -188,11 +198,16 @@ export class LeadwortQuestion extends LeadwortPart {
       character.kind === 'measure' && words && language && units
         ? classWords(character, choice, words.question, language, units)
         : '';
+    const { pictures } = this;
+    const picture = `${character.id}/${choice.id}`;
+    const alt = this.#room ? altOf(pictures, picture) : '';
     return html`<label class="card" part="card">
+      ${this.#room ? html`<span class="place">${pictureOf(pictures, picture)}</span>` : nothing}
       <input
         type="checkbox"
         name="state"
         value=${choice.id}
+        aria-describedby=${alt ? `seen-${choice.id}` : nothing}
         .checked=${this.draft.ticked.has(choice.id)}
         @change=${(event: Event) => {
           this.draft = tick(this.draft, choice.id, (event.target as HTMLInputElement).checked);
@@ -203,7 +218,7 @@ export class LeadwortQuestion extends LeadwortPart {
         ${size ? html`<span class="size">${size}</span>` : nothing}
         ${choice.help ? html`<span class="detail">${this.say(choice.help)}</span>` : nothing}
       </span>
-    </label>`;
+    </label>${alt ? html`<span id=${`seen-${choice.id}`} hidden>${alt}</span>` : nothing}`;
   }
 
   #renderBar(question: Question, character: Character, settings: Settings): TemplateResult {

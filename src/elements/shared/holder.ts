@@ -18,6 +18,8 @@ export abstract class LeadwortHolder extends LitElement implements ProviderOptio
   @property() observer = '';
   /** Level of the parts' headings, 1 to 6. */
   @property({ type: Number, attribute: 'heading-level' }) headingLevel = 2;
+  /** Address of the folder with the key's photographs; without it none is asked for, and drawings are shown. */
+  @property() images = '';
 
   protected readonly provider = new Provider(this);
 

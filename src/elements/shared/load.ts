@@ -11,11 +11,19 @@ export class LoadError extends Error {
  * @throws LoadError, KeyContentError, or what `fetch` throws: a TypeError without a connection, an AbortError.
  */
 export async function loadKey(address: URL, signal: AbortSignal): Promise<PreparedKey> {
+  return prepareKey(readBundle(await fetchText(address, signal)));
+}
+
+/**
+ * What lies at an address, as text.
+ * @throws LoadError, or what `fetch` throws
+ */
+export async function fetchText(address: URL, signal: AbortSignal): Promise<string> {
   const response = await fetch(address, { signal });
   if (!response.ok) throw new LoadError(`${response.status} ${response.statusText}`.trim());
   const text = await readText(response);
   signal.throwIfAborted();
-  return prepareKey(readBundle(text));
+  return text;
 }
 
 /** The body as text, given up as soon as it is larger than a key may be. */

@@ -71,8 +71,10 @@ export abstract class LeadwortPart extends LitElement {
 
   /** All that is needed to show a state's picture; only while there are settings, as in render. */
   protected get pictures(): Pictures {
-    const { language, images } = this.settings as Settings;
-    return { album: this.album, opening: this.snapshot?.prepared.key.opening, images, language };
+    const { language, images, pictured } = this.settings as Settings;
+    const { album } = this;
+    const opening = this.snapshot?.prepared.key.opening;
+    return { album, opening, images, language, coming: pictured === true && album === undefined };
   }
 
   #watch(store: SessionStore | undefined): void {

@@ -1,7 +1,7 @@
 // Pictures of states: our own line drawings, and photographs where the page's owner says where they lie.
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
-import { type Album, BOX, type Drawing, type Photo } from '../../key/index.ts';
+import { type Album, BOX, type Character, type Drawing, type Photo } from '../../key/index.ts';
 
 /** What there is to show, and where. */
 export interface Pictures {
@@ -11,6 +11,8 @@ export interface Pictures {
   /** As in the settings: empty or undefined, and photographs are not asked for. */
   readonly images: string | undefined;
   readonly language: string;
+  /** The album is on its way. */
+  readonly coming: boolean;
 }
 
 export interface Shown {
@@ -78,6 +80,10 @@ export function isPictured({ album, opening, images }: Pictures, state: string):
   const picture = album?.states.get(state);
   return Boolean(picture?.drawing || (picture?.photo && images) || opening?.has(state));
 }
+
+/** Whether to keep room for the picture of a state: it is there, or on its way. */
+export const hasRoom = (pictures: Pictures, { id, draws }: Character, state: string): boolean =>
+  isPictured(pictures, `${id}/${state}`) || (pictures.coming && draws !== undefined);
 
 /**
  * The picture of a state, given as `character/state`, in a square as wide as its place: the photograph, where there is

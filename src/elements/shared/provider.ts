@@ -1,8 +1,8 @@
 // Holds a key for the parts inside an element: loads it, keeps the session, and says how things are said and shown.
 import { ContextProvider } from '@lit/context';
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { type Settings, sessionContext, settingsContext } from '../../contexts/index.ts';
-import type { Month, PreparedKey } from '../../key/index.ts';
+import { albumContext, type Settings, sessionContext, settingsContext } from '../../contexts/index.ts';
+import type { Album, Month, PreparedKey } from '../../key/index.ts';
 import { SessionStore } from '../../session/index.ts';
 import { en, type Words, wordsFor } from '../../words/index.ts';
 import { fire } from './events.ts';
@@ -16,6 +16,7 @@ export interface ProviderOptions {
   readonly month: number | undefined;
   readonly observer: string;
   readonly headingLevel: number;
+  readonly images: string;
 }
 
 export type ProviderState =
@@ -27,9 +28,26 @@ export type ProviderState =
 
 type Host = ReactiveControllerHost & HTMLElement & ProviderOptions;
 
+/** The album of the key: never there, on its way, there, failed, or asked for once more. */
+type AlbumState = 'none' | 'coming' | 'here' | 'failed' | 'again';
+
 const LEVEL = 2;
 const isMonth = (month: number | undefined): month is Month =>
   month !== undefined && Number.isInteger(month) && month >= 1 && month <= 12;
+/** A plain name: the album lies beside the bundle, and nowhere else is anything asked for. */
+const PLAIN_NAME = /^[\w-][\w.-]*$/;
+/** An address of a folder against the page, ending in a slash; empty for none, and for what is no address. */
+function folderAt(images: string): string {
+  const folder = images.endsWith('/') ? images : `${images}/`;
+  return images && URL.canParse(folder, document.baseURI) ? new URL(folder, document.baseURI).href : '';
+}
+/** When the page has nothing more urgent to do; some browsers cannot say when that is. */
+const idle = () =>
+  new Promise<void>((done) => {
+    if ('requestIdleCallback' in window) requestIdleCallback(() => done(), { timeout: 2000 });
+    else setTimeout(done, 200);
+  });
+
 /** The clock is read here and nowhere below. */
 const thisMonth = (): Month => (new Date().getMonth() + 1) as Month;
 
@@ -37,6 +55,8 @@ export class Provider implements ReactiveController {
   readonly #host: Host;
   readonly #session: ContextProvider<typeof sessionContext, Host>;
   readonly #settings: ContextProvider<typeof settingsContext, Host>;
+  readonly #album: ContextProvider<typeof albumContext, Host>;
+  #pictures: AlbumState = 'none';
   #state: ProviderState = { phase: 'empty' };
   #words: Words = en;
   #language = 'en';
@@ -53,6 +73,7 @@ export class Provider implements ReactiveController {
     host.addController(this);
     this.#session = new ContextProvider(host, { context: sessionContext, initialValue: undefined });
     this.#settings = new ContextProvider(host, { context: settingsContext, initialValue: undefined });
+    this.#album = new ContextProvider(host, { context: albumContext, initialValue: undefined });
   }
 
   get state(): ProviderState {
@@ -100,7 +121,31 @@ export class Provider implements ReactiveController {
     } catch (error) {
       next = { phase: 'failed', error };
     }
-    if (this.#load === load && !load.signal.aborted) this.#become(next);
+    if (this.#load !== load || load.signal.aborted) return;
+    this.#become(next);
+    void this.#fetchAlbum(load);
+  }
+
+  /** Brings the pictures when the question is on the screen. Until they are there, and where they fail, words do. */
+  async #fetchAlbum(load: AbortController): Promise<void> {
+    if (this.#state.phase !== 'ready' || this.#pictures === 'none') return;
+    const { key } = this.#state.store.snapshot.prepared;
+    let album: Album | undefined;
+    let next: AlbumState = 'failed';
+    try {
+      const address = new URL(key.album as string, new URL(this.#loaded ?? '', document.baseURI));
+      await this.#host.updateComplete;
+      await idle();
+      const { loadAlbum } = await import('./album.ts');
+      album = await loadAlbum(address, key, load.signal);
+      next = album ? 'here' : 'none';
+    } catch {
+      // Nobody is told: the words are all there. It is tried again with the next question.
+    }
+    if (this.#load !== load) return;
+    this.#pictures = next;
+    this.#album.setValue(album);
+    this.#share();
   }
 
   #start(prepared: PreparedKey): SessionStore {
@@ -114,6 +159,9 @@ export class Provider implements ReactiveController {
 
   #become(state: ProviderState): void {
     this.#state = state;
+    this.#pictures =
+      state.phase === 'ready' && PLAIN_NAME.test(state.store.snapshot.prepared.key.album ?? '') ? 'coming' : 'none';
+    this.#album.setValue(undefined);
     this.#stopSession?.();
     if (state.phase === 'ready' && this.#host.isConnected) this.#watch(state.store);
     this.#session.setValue(state.phase === 'ready' ? state.store : undefined);
@@ -133,6 +181,10 @@ export class Provider implements ReactiveController {
       const changed = mark !== this.#verdict;
       this.#verdict = mark;
       this.#host.requestUpdate();
+      if (this.#pictures === 'failed' && this.#load) {
+        this.#pictures = 'again';
+        void this.#fetchAlbum(this.#load);
+      }
       if (changed) fire(this.#host, 'leadwort-verdict', { kind, taxa });
     });
   }
@@ -172,13 +224,15 @@ export class Provider implements ReactiveController {
   }
 
   #share(): void {
-    const { units, headingLevel } = this.#host;
+    const { units, headingLevel, images } = this.#host;
     const key = this.#state.phase === 'ready' ? this.#state.store.snapshot.prepared.key : undefined;
     const next: Settings = {
       words: this.#words,
       language: this.#language,
       units: units === 'us' || units === 'metric' ? units : (key?.units ?? 'metric'),
       headingLevel: Number.isInteger(headingLevel) && headingLevel >= 1 && headingLevel <= 6 ? headingLevel : LEVEL,
+      images: folderAt(images),
+      pictured: this.#pictures === 'coming' || this.#pictures === 'here',
     };
     const now = this.#settings.value;
     const same = now && (Object.keys(next) as (keyof Settings)[]).every((name) => now[name] === next[name]);

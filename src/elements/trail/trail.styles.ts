@@ -1,7 +1,6 @@
 import { css } from 'lit';
 
 export const trailStyles = css`
-  .empty { min-block-size: 1.45em; }
   summary { display: flex; align-items: center; gap: 0.6em; padding-block: 0.5em; color: var(--mud); list-style: none; }
   summary::-webkit-details-marker { display: none; }
   /* A stem with its leaves: the trail so far, opened it turns down. */
