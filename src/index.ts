@@ -1,8 +1,10 @@
 // The element classes and their types; importing this module registers nothing.
+export { LeadwortComparison } from './elements/comparison/comparison.ts';
 export { LeadwortCouplet } from './elements/couplet/couplet.ts';
 export { LeadwortGuidance } from './elements/guidance/guidance.ts';
 export { LeadwortKey } from './elements/key/key.ts';
 export { LeadwortNames } from './elements/names/names.ts';
+export { LeadwortPortrait } from './elements/portrait/portrait.ts';
 export { LeadwortQuestion } from './elements/question/question.ts';
 export { LeadwortSession } from './elements/session/session.ts';
 export type { LeadwortEvents } from './elements/shared/events.ts';

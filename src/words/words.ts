@@ -32,7 +32,11 @@ export interface Words {
   readonly verdict: VerdictWords;
   readonly guidance: GuidanceWords;
   readonly names: NamesWords;
+  readonly portrait: PortraitWords;
 }
+
+/** What the first question and its frame say; the rest of the words comes after it. */
+export type FirstWords = Pick<Words, 'language' | 'common' | 'key' | 'question' | 'couplet'>;
 
 // Each element adds what it says to its own part.
 export interface KeyWords {
@@ -49,6 +53,8 @@ export interface KeyWords {
   /** For kinds of observer that many keys have; others are shown by their id. */
   readonly observers: ReadonlyMap<string, string>;
   readonly language: string;
+  /** Opens the stream. */
+  readonly stream: string;
   readonly lookup: string;
   readonly print: string;
   readonly restart: string;
@@ -109,7 +115,6 @@ export interface CoupletWords {
   readonly notSettled: string;
 }
 export interface StreamWords {
-  readonly open: string;
   /** The picture in one sentence: where the water goes. */
   readonly picture: (names: string) => string;
   /** The same before any answer. */
@@ -211,4 +216,31 @@ export interface NamesWords {
   readonly alike: string;
   readonly tell: string;
   readonly check: string;
+}
+export interface PortraitWords {
+  /** Opens the portrait where it is folded away. */
+  readonly open: string;
+  /** What is to be seen: the plant, its height, what stands beside it. */
+  readonly picture: (name: string, height: string, beside: string) => string;
+  readonly beside: Readonly<Record<'person' | 'hand', string>>;
+  /** What the drawing is made of, and what of it is to scale. */
+  readonly honest: string;
+  /** The drawing shows another plant than the usual one. */
+  readonly varied: string;
+  readonly another: string;
+  readonly usual: string;
+  readonly previous: string;
+  readonly next: string;
+  /** A month, and whether the plant flowers in it; undefined where nobody says. */
+  readonly month: (month: string, flowering: boolean | undefined) => string;
+  readonly inFlower: string;
+  readonly close: string;
+  readonly inWords: string;
+  /** Characters of which nothing is known, joined. */
+  readonly unknown: (characters: string) => string;
+  readonly broken: string;
+  readonly sometimes: (states: string) => string;
+  readonly photos: string;
+  /** An id that is not in the key. */
+  readonly missing: (id: string) => string;
 }

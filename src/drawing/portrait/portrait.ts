@@ -42,6 +42,8 @@ export interface Figure {
   readonly parts: readonly FigurePart[];
   /** Ids of the characters that the figure itself shows. */
   readonly shown: readonly string[];
+  /** What a sentence about the figure says, first things first. */
+  readonly said: readonly Detail[];
   /** What can be told of the plant and is not to be seen on the figure at its scale. */
   readonly details: readonly Detail[];
   /** Whether it is drawn with flowers; undefined where nobody knows if it flowers then, or how. */
@@ -52,6 +54,8 @@ export interface Figure {
   readonly beside: 'person' | 'hand';
   /** Characters of which nothing is known and which would mean something here. */
   readonly unknown: readonly Character[];
+  /** Some of it is drawn in broken lines. */
+  readonly broken: boolean;
 }
 
 const LEAF_HUES: Readonly<Record<string, string>> = { patterned: 'green' };
@@ -87,6 +91,10 @@ const CLOSE = new Set([
   'flowering-month',
 ]);
 
+/** Roles that a sentence about the figure speaks of, and those it adds while the plant flowers. */
+const SAID = ['growth-form', 'habitat', 'stand', 'leaf-shape', 'leaf-arrangement', 'leaf-tip'];
+const FLOWERS = ['flower-cluster', 'cluster-posture'];
+
 /** Where a height is unknown the plant is drawn this tall, in broken lines. */
 const SOME_HEIGHT = 1;
 
@@ -112,6 +120,7 @@ export function portraitOf(key: Key, taxon: Taxon, asked: Asked = {}): Figure {
   const height = who.metres('height');
   const pad = drawn(who, height ?? SOME_HEIGHT, asked.month);
   const roleOf = (character: Character) => character.draws ?? character.id;
+  const flowering = flowersNow(who, asked.month);
   const details = key.characters.flatMap((character): Detail[] => {
     const state = who.stateOf(character);
     const role = roleOf(character);
@@ -121,10 +130,16 @@ export function portraitOf(key: Key, taxon: Taxon, asked: Asked = {}): Figure {
     box: [WIDTH, HEIGHT],
     parts: pad.pieces,
     shown: key.characters.filter((one) => pad.shown.has(roleOf(one)) && taxon.traits.has(one.id)).map((one) => one.id),
+    said: (flowering ? [...SAID, ...FLOWERS] : SAID).flatMap((role) => {
+      const character = key.characters.find((one) => roleOf(one) === role);
+      const state = character && who.stateOf(character);
+      return character && state !== undefined ? [{ character, state }] : [];
+    }),
     details,
-    flowering: flowersNow(who, asked.month),
+    flowering,
     height,
     beside: beside(height ?? SOME_HEIGHT).thing,
+    broken: pad.pieces.some(({ group }) => pad.unsure.has(group)),
     unknown: key.characters.filter((character) => !taxon.traits.has(character.id) && means(taxon, character)),
   };
 }
@@ -176,6 +191,7 @@ function drawn(who: Individual, height: number, month: Month | undefined): Pad {
   if (afloat && site.water !== undefined && skeletonOf(who).draw === floatingRosette) drawHanging(whole, site.base);
   whole.pieces.push(...plant);
   for (const role of pad.shown) whole.show(role);
+  for (const group of pad.unsure) whole.unsure.add(group);
   if (who.form('habitat') !== undefined) whole.show('habitat');
   if (who.metres('height') !== undefined) whole.show('height');
   return whole;
