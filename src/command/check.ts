@@ -7,11 +7,12 @@ import { inspect } from './inspect.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
 import { painter } from './paint.ts';
 import { checkReport } from './print/check-report.ts';
+import { wantedTable } from './print/wanted.ts';
 import { smallTrial } from './trial/small.ts';
 
 async function run({ operands: [shown = ''], on }: Given, io: Io): Promise<ExitCode> {
   const { files, strangers } = await readFolder(resolve(io.cwd, shown), shown);
-  const inspection = inspect(files, io.today);
+  const inspection = await inspect(files, resolve(io.cwd, shown), io.today);
   const { key, problems, more } = inspection;
   for (const name of strangers) io.stderr(`leadwort: ${shown} also holds ${name}, which no key has: passed over.\n`);
   if (on.has('json')) {
@@ -21,9 +22,11 @@ async function run({ operands: [shown = ''], on }: Given, io: Io): Promise<ExitC
       trial: key === undefined ? null : (smallTrial(key) ?? null),
       problems,
       more,
+      wanted: inspection.pictures?.manifest?.wanted ?? null,
     };
     io.stdout(`${JSON.stringify(result, (_, value) => value ?? null, 2)}\n`);
   } else io.stdout(checkReport(inspection, painter(io.colour.stdout), key && smallTrial(key)));
+  if (on.has('wanted')) io.stdout(wantedTable(inspection.pictures?.manifest?.wanted ?? []));
   return key === undefined ? EXIT.content : EXIT.done;
 }
 
@@ -33,9 +36,13 @@ export const check: Command = {
   more: [
     'Errors keep the folder from being a key: exit code 1. Warnings are worth a look, and do not.',
     'Each is told with its file, its line where known, its place, what is expected and what was found.',
+    'Photographs that are still wanted are counted; --wanted tells each, with months, angle and what shows its size.',
     'A small trial then tells how the key would serve people; `leadwort trial` tells much more.',
   ],
   operands: [{ name: 'FOLDER', help: 'the key folder, with key.json, characters.json, taxa.json and so on' }],
-  options: { json: { type: 'boolean', help: 'prints key, counts, trial and problems as JSON' } },
+  options: {
+    json: { type: 'boolean', help: 'prints key, counts, trial, problems and photographs still wanted as JSON' },
+    wanted: { type: 'boolean', help: 'lists the photographs still wanted' },
+  },
   run,
 };

@@ -3,8 +3,9 @@ import { bundle } from './bundle.ts';
 import { check } from './check.ts';
 import type { Command } from './command.ts';
 import { couplets } from './couplets.ts';
+import { draw } from './draw.ts';
 import { identify } from './identify.ts';
 import { sheet } from './sheet.ts';
 import { trial } from './trial.ts';
 
-export const COMMANDS: readonly Command[] = [check, bundle, couplets, identify, sheet, trial];
+export const COMMANDS: readonly Command[] = [check, bundle, draw, couplets, identify, sheet, trial];

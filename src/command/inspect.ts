@@ -1,22 +1,55 @@
 // Everything that can be said against a key folder, errors and warnings alike.
-import { checkKey, type Key, KeyContentError, type Problem, readKey } from '../key/index.ts';
+import {
+  checkKey,
+  GLOSSARY,
+  type Key,
+  KeyContentError,
+  type Problem,
+  readGlossary,
+  readKey,
+  type Term,
+} from '../key/index.ts';
+import { Problems } from '../key/problem.ts';
 import { withLines } from './lines.ts';
+import { type FolderPictures, picturesPlace, readPictures } from './pictures.ts';
 
 export interface Inspection {
   /** Absent when there are errors. */
   readonly key?: Key;
+  /** What glossary.json explains; empty when the folder has none. */
+  readonly glossary: readonly Term[];
+  /** Absent when key.json names no pictures. */
+  readonly pictures?: FolderPictures;
   readonly problems: readonly Problem[];
   /** Problems beyond those listed. */
   readonly more: number;
 }
 
-/** `files` is the text of each file by its name in the folder; `today` is year-month-day. */
-export function inspect(files: ReadonlyMap<string, string>, today: string): Inspection {
+/** `files` is the text of each file of `folder` by its name there; `today` is year-month-day. */
+export async function inspect(files: ReadonlyMap<string, string>, folder: string, today: string): Promise<Inspection> {
+  const none = { glossary: [] };
   try {
     const key = readKey(files);
-    return { key, problems: withLines(checkKey(key, { today }), files), more: 0 };
+    const faults = new Problems();
+    const words = files.get(GLOSSARY);
+    const glossary = words === undefined ? undefined : readGlossary(words, key, faults);
+    if (!faults.none) return { ...none, problems: withLines(faults.list, files), more: faults.more };
+    const place = picturesPlace(files.get('key.json') ?? '{}');
+    const pictures = place === undefined ? undefined : await readPictures(folder, place);
+    const checked = checkKey(key, {
+      today,
+      ...(glossary ? { glossary } : {}),
+      ...(pictures?.manifest ? { pictures: { file: pictures.file, manifest: pictures.manifest } } : {}),
+    });
+    const all = new Map(files);
+    if (pictures?.text !== undefined && pictures.manifest) all.set(pictures.file, pictures.text);
+    return {
+      ...{ key, glossary: glossary ?? [], more: 0 },
+      ...(pictures ? { pictures } : {}),
+      problems: withLines([...checked, ...(pictures?.problems ?? [])], all),
+    };
   } catch (error) {
-    if (error instanceof KeyContentError) return { problems: error.problems, more: error.more };
+    if (error instanceof KeyContentError) return { ...none, problems: error.problems, more: error.more };
     throw error;
   }
 }

@@ -4,15 +4,17 @@ import { linesOf } from '../key/json.ts';
 import { type Path, printPath } from '../key/path.ts';
 import { Problems } from '../key/problem.ts';
 
-/** The same problems, in the same order. `files` is the text of each file, all of them well-formed JSON. */
+/** The same problems, in the same order. `files` is the text of each file; one that is no JSON has no places. */
 export function withLines(problems: readonly Problem[], files: ReadonlyMap<string, string>): readonly Problem[] {
   const lines = new Map<Problem, number>();
   for (const [file, text] of files) {
     const here = problems.filter((one) => one.file === file && one.path !== '' && one.line === undefined);
     if (here.length === 0) continue;
-    const places = placesOf(JSON.parse(text.replace(/^\uFEFF/, '')), new Set(here.map(({ path }) => path)));
+    const content = contentOf(text);
+    const places = placesOf(content, new Set(here.flatMap(({ path }) => [path, around(path)])));
     const known = here.flatMap((problem) => {
-      const at = places.get(problem.path);
+      // A field that is missing is told of where it should stand.
+      const at = places.get(problem.path) ?? places.get(around(problem.path));
       return at === undefined ? [] : [{ problem, at }];
     });
     const found = linesOf(
@@ -30,6 +32,17 @@ export function withLines(problems: readonly Problem[], files: ReadonlyMap<strin
     return line === undefined ? problem : { ...problem, line };
   });
 }
+
+function contentOf(text: string): unknown {
+  try {
+    return JSON.parse(text.replace(/^\uFEFF/, ''));
+  } catch {
+    return undefined;
+  }
+}
+
+/** The place in print that holds this one. */
+const around = (path: string): string => path.replace(/(?:^|\.)[^.[\]]+$|\[[^[\]]*\]$/, '');
 
 /** Places in a JSON value, by their path in print. */
 function placesOf(value: unknown, wanted: ReadonlySet<string>): ReadonlyMap<string, Path> {

@@ -25,16 +25,23 @@ export function readBundle(text: string, options: ReadOptions = {}): Key {
 
 /**
  * The bundle of a folder, as canonical JSON with the hash of everything else in it. The same content gives the same
- * bytes, in whatever order its fields stand; comments are left out. Throws a KeyContentError as readKey does.
+ * bytes, in whatever order its fields stand; comments are left out, and so is where the pictures lie. `pictures` is what
+ * a page needs to know of them. Throws a KeyContentError as readKey does.
  */
 export async function bundleKey(
   files: ReadonlyMap<string, string>,
   options: ReadOptions = {},
   digest: Digest = builtIn,
+  pictures: Pick<LooseBundle, 'opening' | 'album'> = {},
 ): Promise<string> {
-  const { hash: _, ...content } = withoutComments(readFolder(files, options).content);
-  return canonicalJson({ ...content, hash: await hashOf(content, digest) });
+  const { hash: _, ...rest } = withoutComments(readFolder(files, options).content);
+  const { pictures: __, ...key } = rest.key;
+  return hashed({ ...rest, key, ...pictures }, digest);
 }
+
+/** Canonical JSON of some content with the hash of all of it. */
+export const hashed = async (content: object, digest: Digest = builtIn): Promise<string> =>
+  canonicalJson({ ...content, hash: await hashOf(content, digest) });
 
 /**
  * Reads a bundle and compares its hash with its content: a KeyContentError when they differ or there is no hash. It

@@ -1,3 +1,5 @@
+import { checkGlossary, checkPictures, type Pictures } from './album/check.ts';
+import type { Term } from './album/types.ts';
 import { checkCoupletsInMatrix } from './check/couplets.ts';
 import { checkCoverage } from './check/coverage.ts';
 import { checkInvasiveTold } from './check/invasive.ts';
@@ -20,6 +22,10 @@ export interface CheckOptions {
   readonly knownOfTaxon?: number;
   /** A character is thin when it is known of less than this share of the taxa that it applies to. */
   readonly knownOfCharacter?: number;
+  /** The key's glossary; without it no term is missed. */
+  readonly glossary?: readonly Term[];
+  /** The list of the key's pictures; without it no picture is missed. */
+  readonly pictures?: Pictures;
 }
 
 /** All ours. */
@@ -40,8 +46,10 @@ export function checkKey(key: Key, options: CheckOptions = {}): readonly Problem
   checkSharedNames(key, problems);
   checkCoverage(key, settings, problems);
   checkTranslations(key, problems);
-  checkSourcesUsed(key, problems);
+  checkSourcesUsed(key, problems, settings.glossary);
   checkSeparation(key, problems);
   if (sound) checkCoupletsInMatrix(key, problems);
+  if (settings.glossary) checkGlossary(key, settings.glossary, problems);
+  if (settings.pictures) checkPictures(key, settings.pictures, problems);
   return problems.list;
 }

@@ -2,7 +2,7 @@ export type { Doubt, Sureness, VerdictKind } from '../engine/index.ts';
 export * from './album/index.ts';
 export { AnswersError, engineAnswers, type Inquiry, type KeyAnswer, readInquiry } from './answers.ts';
 export { type Branching, type BranchingOptions, BuriedCoupletError, branchingOf } from './branching.ts';
-export { bundleKey, type Digest, readBundle, readVerifiedBundle } from './bundle.ts';
+export { bundleKey, type Digest, hashed, readBundle, readVerifiedBundle } from './bundle.ts';
 export { type CheckOptions, checkKey, USUAL_CHECKS } from './check.ts';
 export {
   type ComparedRow,
@@ -36,6 +36,7 @@ export * from './range/index.ts';
 export { type Sentence, sentencesOf } from './sentences.ts';
 export { type Separation, separationOf } from './separation.ts';
 export type { Shows } from './shows.ts';
+export { type Piece, termIn, termsIn } from './terms.ts';
 export { languageFor, translate } from './text.ts';
 export * from './types.ts';
 export * from './units.ts';

@@ -52,7 +52,11 @@ export type WarningCode =
   | 'contradicts'
   | 'unreachable'
   | 'separates-nothing'
-  | 'from-memory';
+  | 'from-memory'
+  | 'no-picture'
+  | 'unknown-picture'
+  | 'no-alt'
+  | 'no-term';
 
 export interface Problem {
   /** Name of the file in the key folder, such as `taxa.json`; `bundle` for the bundle's own frame. */

@@ -6,6 +6,7 @@ import type { Paint } from '../paint.ts';
 import type { SmallTrial } from '../trial/small.ts';
 import { count } from './table.ts';
 import { percentOf } from './trial.ts';
+import { wantedLine } from './wanted.ts';
 
 export function checkReport(inspection: Inspection, paint: Paint, trial?: SmallTrial): string {
   const { key, problems, more } = inspection;
@@ -22,6 +23,8 @@ export function checkReport(inspection: Inspection, paint: Paint, trial?: SmallT
     lines.push(`${paint('heading', key.title)} (${key.id} ${key.version}, reviewed ${key.reviewed})`);
     lines.push(`  ${countsLine(countKey(key))}`);
     if (trial !== undefined) lines.push(`  ${trialLine(trial)}`);
+    const wanted = inspection.pictures?.manifest && wantedLine(inspection.pictures.manifest);
+    if (wanted !== undefined) lines.push(`  ${wanted}`);
     lines.push('');
   }
   lines.push(verdictLine(inspection, paint));

@@ -14,4 +14,5 @@ export {
   type Span,
   type UpTo,
 } from './range.ts';
+export { shown as shownRange } from './shown.ts';
 export { type Spread, spreadOf } from './spread.ts';
