@@ -125,6 +125,51 @@ export const en: Words = {
     tell: 'How to tell them',
     check: 'Check it by its features',
   },
+  comparison: {
+    open: 'Compare side by side',
+    openWith: (name) => `Compare with ${name}`,
+    press: 'Press a name to compare.',
+    heading: (names) => `Side by side: ${names}`,
+    now: 'Look now, without touching',
+    nowNone: 'What tells them apart cannot be seen from where you stand this month. See below for what it takes.',
+    enough: (n, plants) => {
+      const them = plants === 2 ? 'the two' : 'the three';
+      return n === 1
+        ? `The one marked with a star tells ${them} apart, if you are sure of it. Anyone can misread a leaf: look at a second one all the same.`
+        : `The ${n} marked with a star tell ${them} apart together, if you are sure of what you see.`;
+    },
+    notEnough:
+      'Nothing here that may be looked at tells them apart for certain. Leave it to a person who knows plants.',
+    one: (n) => (n === 1 ? 'This one is enough' : `One of the ${n} that are enough`),
+    difference: { always: 'Always different', usually: 'Usually different', partly: 'Different in part' },
+    pair: (names, difference) => `${names}: ${difference}`,
+    looking: {
+      now: 'To be seen now, without touching',
+      careful: 'To be seen now, with care',
+      handle: 'Needs touching',
+      measure: 'Needs touching and a ruler',
+      magnify: 'Needs a magnifying glass',
+      season: (month) => `Not to be seen in ${month}`,
+      dig: 'Below the ground: never dig for it',
+      fact: 'From a list; not to be seen on the plant',
+    },
+    how: { usually: 'usually', sometimes: 'sometimes', rarely: 'rarely' },
+    absent: 'Does not have this',
+    unknown: 'Not known',
+    saw: 'You saw this',
+    alike: (n) => (n === 1 ? 'Alike in 1 more feature' : `Alike in ${n} more features`),
+    unknownOf: (features) => `Not known, or not there, in each of them: ${features}.`,
+    stack: 'One below the other',
+    unstack: 'Side by side',
+    unsure:
+      'Not sure? Ask a person who knows plants, and leave the plant where it stands. A comparison is not a confirmation.',
+    missing: (ids, n) => (n === 1 ? `This key has no plant “${ids}”.` : `This key has no plants ${ids}.`),
+    few: 'Name two or three plants of this key to compare them.',
+    atLeast: (size) => `${size} or more`,
+    upTo: (size) => `up to ${size}`,
+    about: (size) => `about ${size}`,
+    seldom: (usual, sizes) => `${usual}, rarely ${sizes}`,
+  },
   portrait: {
     open: 'See it drawn',
     picture: (name, height, beside) => `${name}, ${height} tall, ${beside}`,
@@ -145,5 +190,8 @@ export const en: Words = {
     sometimes: (states) => `sometimes ${states}`,
     photos: 'Photographs',
     missing: (id) => `This key has no plant “${id}”.`,
+  },
+  term: {
+    definition: 'In botany:',
   },
 };

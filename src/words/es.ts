@@ -247,6 +247,52 @@ export const es: Words = {
     tell: 'Cómo distinguirlas',
     check: 'Comprobarla por sus rasgos',
   },
+  comparison: {
+    open: 'Comparar lado a lado',
+    openWith: (name) => `Comparar con ${name}`,
+    press: 'Toque un nombre para comparar.',
+    heading: (names) => `Lado a lado: ${names}`,
+    now: 'Mire ahora, sin tocar',
+    nowNone: 'Lo que las distingue no se ve este mes desde donde está. Abajo dice qué hace falta.',
+    enough: (n, plants) => {
+      const them = plants === 2 ? 'las dos' : 'las tres';
+      return n === 1
+        ? `El rasgo con estrella distingue ${them}, si está seguro de lo que ve. Cualquiera se equivoca con una hoja: mire también un segundo rasgo.`
+        : `Los ${n} rasgos con estrella, juntos, distinguen ${them}, si está seguro de lo que ve.`;
+    },
+    notEnough:
+      'Nada de lo que se puede mirar aquí las distingue con certeza. Déjelo a una persona que conozca las plantas.',
+    one: (n) => (n === 1 ? 'Este basta' : `Uno de los ${n} que bastan`),
+    difference: { always: 'Siempre distinto', usually: 'Por lo común distinto', partly: 'Distinto en parte' },
+    pair: (names, difference) => `${names}: ${difference}`,
+    looking: {
+      now: 'Se ve ahora, sin tocar',
+      careful: 'Se ve ahora, con cuidado',
+      handle: 'Hay que tocar',
+      measure: 'Hay que tocar y medir',
+      magnify: 'Hace falta una lupa',
+      season: (month) => `No se ve en ${month}`,
+      dig: 'Bajo tierra: nunca excave para verlo',
+      fact: 'Viene de una lista; no se ve en la planta',
+    },
+    how: { usually: 'por lo común', sometimes: 'a veces', rarely: 'rara vez' },
+    absent: 'No tiene esto',
+    unknown: 'No se sabe',
+    saw: 'Usted vio esto',
+    alike: (n) => (n === 1 ? 'Iguales en 1 rasgo más' : `Iguales en ${n} rasgos más`),
+    unknownOf: (features) => `No se sabe, o no lo tienen todas: ${features}.`,
+    stack: 'Una debajo de otra',
+    unstack: 'Lado a lado',
+    unsure:
+      '¿No está seguro? Pregunte a una persona que conozca las plantas y deje la planta donde está. Comparar no es confirmar.',
+    missing: (ids, n) =>
+      n === 1 ? `Esta clave no tiene la planta «${ids}».` : `Esta clave no tiene las plantas ${ids}.`,
+    few: 'Nombre dos o tres plantas de esta clave para compararlas.',
+    atLeast: (size) => `${size} o más`,
+    upTo: (size) => `hasta ${size}`,
+    about: (size) => `cerca de ${size}`,
+    seldom: (usual, sizes) => `${usual}, rara vez ${sizes}`,
+  },
   portrait: {
     open: 'Verla dibujada',
     picture: (name, height, beside) => `${name}, ${height} de alto, ${beside}`,
@@ -267,5 +313,8 @@ export const es: Words = {
     sometimes: (states) => `a veces ${states}`,
     photos: 'Fotografías',
     missing: (id) => `Esta clave no tiene la planta «${id}».`,
+  },
+  term: {
+    definition: 'En botánica:',
   },
 };

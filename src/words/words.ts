@@ -32,6 +32,8 @@ export interface Words {
   readonly verdict: VerdictWords;
   readonly guidance: GuidanceWords;
   readonly names: NamesWords;
+  readonly comparison: ComparisonWords;
+  readonly term: TermWords;
   readonly portrait: PortraitWords;
 }
 
@@ -59,6 +61,10 @@ export interface KeyWords {
   readonly print: string;
   readonly restart: string;
   readonly restartSure: string;
+}
+export interface TermWords {
+  /** Stands before a definition as the trade gives it. */
+  readonly definition: string;
 }
 export interface QuestionWords {
   readonly number: (n: number) => string;
@@ -216,6 +222,52 @@ export interface NamesWords {
   readonly alike: string;
   readonly tell: string;
   readonly check: string;
+}
+export interface ComparisonWords {
+  /** Asks for plants to be shown beside each other. */
+  readonly open: string;
+  readonly openWith: (name: string) => string;
+  /** That a press on the name of a look-alike compares it. */
+  readonly press: string;
+  /** The names of the plants, joined. */
+  readonly heading: (names: string) => string;
+  readonly now: string;
+  readonly nowNone: string;
+  /** So many characters are enough; `plants` are compared. */
+  readonly enough: (characters: number, plants: number) => string;
+  readonly notEnough: string;
+  /** Beside a character that is one of so many that are enough. */
+  readonly one: (characters: number) => string;
+  readonly difference: Readonly<Record<'always' | 'usually' | 'partly', string>>;
+  /** How two of three plants differ. */
+  readonly pair: (names: string, difference: string) => string;
+  readonly looking: {
+    readonly now: string;
+    readonly careful: string;
+    readonly handle: string;
+    readonly measure: string;
+    readonly magnify: string;
+    readonly season: (month: string) => string;
+    readonly dig: string;
+    readonly fact: string;
+  };
+  readonly how: Readonly<Record<'usually' | 'sometimes' | 'rarely', string>>;
+  readonly absent: string;
+  readonly unknown: string;
+  readonly saw: string;
+  readonly alike: (features: number) => string;
+  /** The characters, joined. */
+  readonly unknownOf: (features: string) => string;
+  readonly stack: string;
+  readonly unstack: string;
+  readonly unsure: string;
+  readonly missing: (ids: string, count: number) => string;
+  readonly few: string;
+  /** A size: no less, no more, not exactly; and sizes that are seldom seen. */
+  readonly atLeast: (size: string) => string;
+  readonly upTo: (size: string) => string;
+  readonly about: (size: string) => string;
+  readonly seldom: (usual: string, sizes: string) => string;
 }
 export interface PortraitWords {
   /** Opens the portrait where it is folded away. */

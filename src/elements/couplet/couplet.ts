@@ -35,6 +35,8 @@ const DRAWN = 4;
 export class LeadwortCouplet extends LeadwortPart {
   static override styles = [shared, drawingStyles, askingStyles, coupletStyles];
 
+  protected override readonly early = true;
+
   /** Index of the lead that is marked and not yet sent. */
   @state() private marked: number | undefined;
   @query('[role=heading]') private heading!: HTMLElement | null;

@@ -41,6 +41,8 @@ const SHORT = 30;
 export class LeadwortQuestion extends LeadwortPart {
   static override styles = [shared, drawingStyles, askingStyles, questionStyles];
 
+  protected override readonly early = true;
+
   @state() private draft: Draft = draftOf();
   @state() private showsAll = false;
   @query('[role=heading]') private heading!: HTMLElement | null;

@@ -49,8 +49,11 @@ export abstract class LeadwortPart extends LitElement {
     this.#stop = undefined;
   }
 
+  /** The first words are enough to draw this part; others wait for all of them. */
+  protected readonly early: boolean = false;
+
   protected override shouldUpdate(_changed: PropertyValues): boolean {
-    return this.settings !== undefined;
+    return this.settings !== undefined && (this.early || 'trail' in this.settings.words);
   }
 
   protected request<Name extends RequestName>(name: Name, detail: Requests[Name]): void {

@@ -4,7 +4,7 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { albumContext, type Settings, sessionContext, settingsContext } from '../../contexts/index.ts';
 import type { Album, Month, PreparedKey } from '../../key/index.ts';
 import { SessionStore } from '../../session/index.ts';
-import { en, type Words, wordsFor } from '../../words/index.ts';
+import { type FirstWords, first, type Words, wordsFor } from '../../words/index.ts';
 import { fire } from './events.ts';
 import { languageAt, watchLanguage } from './language.ts';
 import { loadKey } from './load.ts';
@@ -58,7 +58,7 @@ export class Provider implements ReactiveController {
   readonly #album: ContextProvider<typeof albumContext, Host>;
   #pictures: AlbumState = 'none';
   #state: ProviderState = { phase: 'empty' };
-  #words: Words = en;
+  #words: FirstWords = first;
   #language = 'en';
   /** The load under way or done; a later one makes an earlier one void. */
   #load: AbortController | undefined;
@@ -101,6 +101,7 @@ export class Provider implements ReactiveController {
   }
 
   hostUpdate(): void {
+    if (this.#words === first) this.#readLanguage();
     this.#share();
     if (this.#host.isConnected && this.#host.src !== (this.#loaded ?? '')) void this.reload();
     this.#follow();
@@ -202,32 +203,34 @@ export class Provider implements ReactiveController {
   }
 
   #readLanguage(): void {
-    const language = languageAt(this.#host) || en.language;
+    const language = languageAt(this.#host) || first.language;
     this.#language = language;
     const words = wordsFor(language);
     if (!(words instanceof Promise)) {
       this.#say(words);
       return;
     }
-    // Until its words are there, what is on the screen stays; without a connection English does.
+    // Until its words are there, what is on the screen stays; without a connection the first English ones do.
     void words.then(
       (arrived) => this.#language === language && this.#say(arrived),
-      () => this.#language === language && this.#say(en),
+      () => this.#language === language && this.#say(first),
     );
-    if (this.#settings.value === undefined) this.#say(en);
+    if (this.#settings.value === undefined) this.#say(first);
   }
 
-  #say(words: Words): void {
+  #say(words: FirstWords): void {
+    const before = this.#settings.value;
     this.#words = words;
     this.#share();
-    this.#host.requestUpdate();
+    if (this.#settings.value !== before) this.#host.requestUpdate();
   }
 
   #share(): void {
     const { units, headingLevel, images } = this.#host;
     const key = this.#state.phase === 'ready' ? this.#state.store.snapshot.prepared.key : undefined;
     const next: Settings = {
-      words: this.#words,
+      // Parts that say more than the first words wait for the rest.
+      words: this.#words as Words,
       language: this.#language,
       units: units === 'us' || units === 'metric' ? units : (key?.units ?? 'metric'),
       headingLevel: Number.isInteger(headingLevel) && headingLevel >= 1 && headingLevel <= 6 ? headingLevel : LEVEL,
