@@ -48,14 +48,21 @@ export function spline(points: readonly Point[], closed = false): Curve {
   return curve;
 }
 
+/** Whether a piece of a chain is a straight line: both handles lie on it. */
+const isLine = ([ax, ay]: Point, handles: readonly Point[], [bx, by]: Point): boolean =>
+  handles.every(
+    ([x, y]) => Math.abs((bx - ax) * (y - ay) - (by - ay) * (x - ax)) < 0.01 * Math.hypot(bx - ax, by - ay),
+  );
+
 /** The path of a chain. */
 export function curved(curve: Curve, closed = false): string {
   let path = `M${pair(curve[0] as Point)}`;
-  for (let i = 1; i + 2 < curve.length; i += 3)
-    path += `C${curve
-      .slice(i, i + 3)
-      .map(pair)
-      .join(' ')}`;
+  for (let i = 1; i + 2 < curve.length; i += 3) {
+    const [one, two, end] = curve.slice(i, i + 3) as [Point, Point, Point];
+    path += isLine(curve[i - 1] as Point, [one, two], end)
+      ? `L${pair(end)}`
+      : `C${[one, two, end].map(pair).join(' ')}`;
+  }
   return closed ? `${path}Z` : path;
 }
 

@@ -60,10 +60,13 @@ export function veinsOf(leaf: Leaf, kind: Veins): Curve[] {
     return lobed ? [...down(130, 16), ...pairs] : pairs;
   }
   const shares = kind === 'from-base' ? [0.36, 0.7] : [0.25, 0.5, 0.75];
-  const heights = kind === 'from-base' ? [0.2, 0.45, 0.7, 0.88] : [0.04, 0.25, 0.5, 0.75, 0.92];
+  const heights = kind === 'from-base' ? [0.16, 0.42, 0.68, 0.88] : [0.04, 0.25, 0.5, 0.75, 0.92];
   const long = shares.flatMap((share) =>
     both((side) => {
-      const reach = heights.map((height): Point => [side * share * halfWidth(points, top * height), top * height]);
+      const reach = heights.map((height): Point => {
+        const spread = kind === 'from-base' ? Math.min(1, height / 0.45) ** 0.6 : 1;
+        return [side * share * spread * halfWidth(points, top * height), top * height];
+      });
       return spline(kind === 'from-base' ? [add(leaf.attachment, [0, 0]), ...reach] : reach);
     }),
   );

@@ -228,7 +228,7 @@ export function pointAt(points: readonly Point[], share: number): Point {
 function cut(side: Curve, edge: LeafEdge, h: number): Curve {
   if (edge === 'smooth') return side;
   const points = pointsOf(side);
-  const [count, depth] = edge === 'toothed' ? [13, 0.13] : edge === 'wavy' ? [5, 0.13] : [4, 0.5];
+  const [count, depth] = edge === 'toothed' ? [13, 0.13] : edge === 'wavy' ? [5, 0.13] : [4, 0.42];
   const inward = (share: number, by: number): Point => {
     const [here, ahead] = [pointAt(points, share), pointAt(points, share + 0.01)];
     const [dx, dy] = [ahead[0] - here[0], ahead[1] - here[1]];
@@ -240,7 +240,9 @@ function cut(side: Curve, edge: LeafEdge, h: number): Curve {
   const knots: Point[] = [side[0] as Point];
   for (let i = 0; i < count; i++) {
     const near = Math.min(1, pointAt(points, (i + 1) / count)[0] / (h * 0.6));
-    knots.push(inward((i + (edge === 'toothed' ? 0.85 : 0.5)) / count, 0));
+    // A tooth has one point near its upper end, a wave one in the middle; a lobe is broad.
+    const crests = edge === 'toothed' ? [0.85] : edge === 'wavy' ? [0.5] : [0.34, 0.66];
+    for (const crest of crests) knots.push(inward((i + crest) / count, 0));
     if (i < count - 1) knots.push(inward((i + 1) / count, h * depth * near));
   }
   knots.push(side[side.length - 1] as Point);

@@ -1,16 +1,30 @@
 // Every role that can be drawn, by its name.
 import type { SketchBook } from '../sketch.ts';
+import { COLLARS } from './collar.ts';
 import { flowerColours } from './colour.ts';
+import { LEAF_SETS } from './leaf-sets.ts';
 import { LEAF_OUTLINES } from './leaf-shapes.ts';
+import { LEAF_STALKS } from './leaf-stalks.ts';
+import { LEAF_FACES } from './leaf-surfaces.ts';
 import { floweringMonths } from './month.ts';
+import { PLACE_BOOKS } from './place.ts';
 import { clusterPostures, spikeGaps } from './posture.ts';
 import { saps } from './sap.ts';
+import { SIZE_BOOKS } from './sizes.ts';
 import { stemBranchings, stemForms } from './stem.ts';
 import { caneJoints, jointHairs, stemColours, stemFinishes, stemSpots } from './stem-surface.ts';
 import { undergrounds } from './underground.ts';
+import { GROWTH_FORM } from './whole.ts';
 
 const BOOKS: readonly SketchBook[] = [
+  GROWTH_FORM,
+  ...PLACE_BOOKS,
+  ...SIZE_BOOKS,
   ...LEAF_OUTLINES,
+  ...LEAF_FACES,
+  ...LEAF_STALKS,
+  ...LEAF_SETS,
+  ...COLLARS,
 
   stemForms,
   stemBranchings,

@@ -5,7 +5,7 @@ import { LEAF_SHAPES, type LeafShape, leafOf, pointAt, pointsOf } from '../leaf.
 import { along, put } from '../leaf-pose.ts';
 import type { Veins } from '../leaf-veins.ts';
 import { bookOf, type Page } from './book.ts';
-import { drawn, HEART, leafAt, lowerPart, OVAL, soil, tube } from './leaf-strokes.ts';
+import { drawn, HEART, leafAt, loop, lowerPart, OVAL, soil, sweep, tube, way } from './leaf-strokes.ts';
 
 const shapeOf = (form: string): LeafShape => LEAF_SHAPES.get(form) as LeafShape;
 const stalk = (...points: Point[]): Mark => ['line', smooth(points)];
@@ -25,33 +25,16 @@ function bent(shape: LeafShape, length: number, at: Point, lean: number): Mark[]
   ];
 }
 
+const stemPiece = (): Mark => ['line', straight(way(28, 92, 40, 92))];
+
 const shapes: Record<string, () => Page> = {
   linear: () => [
-    drawn(bent({ ...shapeOf('linear'), ratio: 15 }, 88, [40, 90], 22), [
-      'line',
-      straight([
-        [36, 92],
-        [44, 92],
-      ]),
-    ]),
+    drawn(stemPiece(), bent({ ...shapeOf('linear'), ratio: 19 }, 96, [34, 88], 40)),
     'A very narrow leaf, many times longer than wide, its sides side by side, ending in a long thin point.',
     'Una hoja muy angosta, muchas veces más larga que ancha, de lados parejos, que acaba en una punta larga y fina.',
   ],
   strap: () => [
-    drawn(bent({ ...shapeOf('strap'), ratio: 6 }, 86, [42, 91], 12), [
-      'tint',
-      smooth(
-        [
-          [46, 88],
-          [47, 60],
-          [47, 34],
-          [49, 34],
-          [49, 60],
-          [49, 88],
-        ],
-        true,
-      ),
-    ]),
+    drawn(bent({ ...shapeOf('strap'), ratio: 5.6 }, 86, [44, 91], 10)),
     'A long leaf like a strap, equally wide from bottom to top, with a short blunt tip.',
     'Una hoja larga como una correa, igual de ancha de abajo arriba, con la punta corta y roma.',
   ],
@@ -111,81 +94,59 @@ const shapes: Record<string, () => Page> = {
   divided: () => [
     drawn(
       stalk([48, 62], [48, 78], [46, 92]),
-      leafAt({ ...shapeOf('divided'), ratio: 2.9 }, 76, [48, 62], { pen: 'mark' }),
+      leafAt({ ...shapeOf('divided'), ratio: 2.9 }, 68, [48, 58], { pen: 'mark' }),
     ),
     'One leaf made of seven separate leaflets, spread like fingers from the top of one stalk.',
     'Una hoja formada por siete hojitas separadas, abiertas como dedos desde la punta de un solo tallito.',
   ],
   leafless: () => [
-    drawn(
-      soil(91),
+    drawn(soil(91), [
+      'mark',
       [
-        'mark',
-        [
-          [30, 14, 24],
-          [44, 5, 40],
-          [57, 10, 56],
-          [68, 24, 72],
-        ]
-          .map(([root = 0, top = 0, x = 0], i) =>
-            curved(
-              [
-                [root - 2.4, 91],
-                ...line([root - 2.4, 91], [x - 1, top]),
-                ...line([x - 1, top], [x + 1 + i * 0.1, top]),
-                ...line([x + 1, top], [root + 2.4, 91]),
-              ],
-              true,
-            ),
-          )
-          .join(''),
-      ],
-      [
-        'fine',
-        smooth([
-          [26, 78],
-          [29, 75],
-          [32, 78],
-        ]) +
-          smooth([
-            [41, 74],
-            [44, 71],
-            [46.6, 74],
-          ]) +
-          smooth([
-            [54.6, 76],
-            [57, 73],
-            [59.4, 76],
-          ]) +
-          smooth([
-            [66.6, 79],
-            [69, 76],
-            [71.4, 79],
-          ]),
-      ],
-    ),
-    'Four smooth green stems stand up from the ground, without any leaf.',
-    'Cuatro tallos verdes y lisos salen del suelo, sin ninguna hoja.',
+        [26, 22, 14],
+        [38, 6, 34],
+        [49, 12, 50],
+        [60, 4, 65],
+        [71, 26, 82],
+      ]
+        .map(([root = 0, top = 0, x = 0]) =>
+          curved(
+            [
+              [root - 2.6, 91],
+              [root - 2.2, 66],
+              [x - 1.6, top + 20],
+              [x, top],
+              [x + 1.8, top + 20],
+              [root + 2.8, 66],
+              [root + 2.6, 91],
+            ],
+            true,
+          ),
+        )
+        .join(''),
+    ]),
+    'Five smooth green stems stand up from the ground and end in points, without any leaf.',
+    'Cinco tallos verdes y lisos salen del suelo y acaban en punta, sin ninguna hoja.',
   ],
 };
 
 /** The lower part of a leaf, large, with the edge of its base traced. */
-function base(shape: LeafShape, length: number, at: Point, cut: number): Mark[] {
+function base(shape: LeafShape, length: number, at: Point, cut: number, traced = 0.42): Mark[] {
   const leaf = leafOf(shape, length);
   const { whole } = lowerPart(leaf, cut, at);
-  const traced = lowerPart(leaf, cut * 0.42, at).edge;
+  const { edge } = lowerPart(leaf, cut * traced, at);
   const rib = straight([at, [at[0], at[1] + cut + 6]]);
   return [
     ['face', whole],
     ['line', rib],
-    ['trace', traced],
+    ['trace', edge],
   ];
 }
 const bases: Record<string, () => Page> = {
   narrowed: () => [
     drawn(
       stalk([48, 70], [47, 92]),
-      base({ ratio: 1.7, widest: 0.62, base: 'narrowed', tip: 'pointed' }, 120, [48, 78], -70),
+      base({ ratio: 1.7, widest: 0.62, base: 'narrowed', tip: 'pointed' }, 120, [48, 78], -70, 0.72),
     ),
     'The lower part of a leaf: both sides narrow slowly to the stalk.',
     'La parte baja de una hoja: los dos lados se angostan poco a poco hacia el tallito.',
@@ -200,36 +161,14 @@ const bases: Record<string, () => Page> = {
   ],
   ears: () => [
     drawn(
-      base({ ratio: 2.1, widest: 0.34, base: 'clasping', lobes: 0.12, sinus: 70, tip: 'pointed' }, 128, [48, 62], -54),
-      [
-        'face',
-        straight(
-          [
-            [43.5, 94],
-            [44.5, 62],
-            [51.5, 62],
-            [52.5, 94],
-          ],
-          true,
-        ),
-      ],
-      [
-        'trace',
-        smooth([
-          [44, 64],
-          [38, 76],
-          [44, 80],
-          [54, 79],
-        ]),
-      ],
-      [
-        'trace',
-        smooth([
-          [52, 64],
-          [60, 74],
-          [58, 78],
-        ]),
-      ],
+      tube(way(48, 94, 48, 40), 15),
+      base(
+        { ratio: 1.9, widest: 0.4, base: 'clasping', lobes: 0.17, sinus: 16, tip: 'pointed' },
+        128,
+        [48, 56],
+        -48,
+        0.06,
+      ),
     ),
     'The lower part of a leaf without a stalk: two lobes like ears reach round the stem and clasp it.',
     'La parte baja de una hoja sin tallito: dos lóbulos como orejas rodean el tallo y lo abrazan.',
@@ -281,38 +220,17 @@ function attitude(at: Point, turn: number, flat: number, root: readonly Point[])
 }
 const tips: Record<string, () => Page> = {
   down: () => [
-    drawn(
-      soil(),
-      attitude([54, 32], 158, 1, [
-        [22, 90],
-        [26, 56],
-        [38, 28],
-      ]),
-    ),
+    drawn(soil(), attitude([54, 32], 158, 1, way(22, 90, 26, 56, 38, 28))),
     'A heart-shaped leaf hangs from the top of its stalk; its tip points down to the ground.',
     'Una hoja con forma de corazón cuelga de lo alto de su tallito; la punta mira hacia el suelo.',
   ],
   level: () => [
-    drawn(
-      soil(),
-      attitude([38, 36], 90, 0.42, [
-        [24, 90],
-        [27, 64],
-        [33, 44],
-      ]),
-    ),
+    drawn(soil(), attitude([38, 36], 90, 0.42, way(24, 90, 27, 64, 33, 44))),
     'A heart-shaped leaf lies flat in the air at the top of its stalk; its tip points straight out to the side.',
     'Una hoja con forma de corazón queda horizontal en lo alto de su tallito; la punta mira hacia un lado.',
   ],
   up: () => [
-    drawn(
-      soil(),
-      attitude([44, 52], 16, 1, [
-        [24, 90],
-        [28, 78],
-        [38, 64],
-      ]),
-    ),
+    drawn(soil(), attitude([44, 52], 16, 1, way(24, 90, 28, 78, 38, 64))),
     'A heart-shaped leaf stands upright at the top of its stalk; its tip points to the sky.',
     'Una hoja con forma de corazón se levanta en lo alto de su tallito; la punta mira al cielo.',
   ],
@@ -326,34 +244,14 @@ const veined = (kind: Veins, rib: boolean): Mark[] =>
   });
 const veins: Record<string, () => Page> = {
   parallel: () => [
-    drawn(veined('parallel', false), [
-      'trace',
-      straight([
-        [48, 85],
-        [48, 12],
-      ]),
-    ]),
+    drawn(veined('parallel', false), ['trace', straight(way(48, 85, 48, 12))]),
     'A leaf with many equal veins that run side by side from the base to the tip.',
     'Una hoja con muchas venas iguales que corren una junto a otra desde la base hasta la punta.',
   ],
   'parallel-midrib': () => [
     drawn(
       veined('parallel', false).map(([pen, path]): Mark => [pen === 'trace' ? 'fine' : pen, path]),
-      [
-        'mark',
-        curved(
-          [
-            [48, 88],
-            [44.5, 60],
-            [46, 30],
-            [48, 5],
-            [50, 30],
-            [51.5, 60],
-            [48, 88],
-          ],
-          true,
-        ),
-      ],
+      ['mark', curved(way(48, 88, 44.5, 60, 46, 30, 48, 5, 50, 30, 51.5, 60, 48, 88), true)],
     ),
     'A leaf with one strong band in the middle; fine veins run side by side along it.',
     'Una hoja con una franja fuerte en medio; las venas finas corren a lo largo, una junto a otra.',
@@ -377,13 +275,7 @@ const veins: Record<string, () => Page> = {
     'Una hoja redonda cuyas venas salen del centro hacia todos lados, como los rayos de una rueda.',
   ],
   faint: () => [
-    drawn(veined('faint', false), [
-      'fine',
-      straight([
-        [48, 84],
-        [48, 76],
-      ]),
-    ]),
+    drawn(veined('faint', false), ['fine', straight(way(48, 84, 48, 76))]),
     'A leaf whose face is even; hardly any vein is to be seen.',
     'Una hoja de cara pareja; casi no se ve ninguna vena.',
   ],
@@ -398,14 +290,15 @@ function edged(shape: LeafShape): Mark[] {
   ];
 }
 const WIDE: LeafShape = { ...OVAL, ratio: 1.35 };
-/** Barbs that lean to the tip, along the right side of a line. */
-const barbs = (line: readonly Point[], count: number, size: number): string =>
-  Array.from({ length: count }, (_, i) => {
-    const at = pointAt(line, (i + 0.5) / count);
-    const next = pointAt(line, (i + 0.6) / count);
-    const heading = (Math.atan2(next[0] - at[0], at[1] - next[1]) * 180) / Math.PI;
-    return straight([at, from(at, heading + 35, size)]);
-  }).join('');
+/** A strip whose right side carries barbs that lean up, along a line. */
+function saw(side: readonly Point[], count: number): string {
+  const points: Point[] = [];
+  for (let i = 0; i < count; i++) {
+    const [x, y] = pointAt(side, i / count);
+    points.push([x + 3, y], [x + 11, y - 9], [x + 3.5, y - 6.5]);
+  }
+  return straight([...points, ...[...side].reverse()], true);
+}
 const edges: Record<string, () => Page> = {
   smooth: () => [
     drawn(edged(WIDE)),
@@ -414,100 +307,43 @@ const edges: Record<string, () => Page> = {
   ],
   wavy: () => [
     drawn(
-      edged({ ...WIDE, edge: 'wavy' }),
+      edged({ ...WIDE, edge: 'wavy' }).filter(([pen], i) => pen !== 'fine' || i > 1),
       [
         'tint',
         [
-          [66, 68],
-          [70, 50],
-          [65, 32],
-          [30, 68],
-          [26, 50],
-          [31, 32],
-        ]
-          .map(([x = 0, y = 0]) => ellipse([x, y], 4.5, 2.2, x > 48 ? -30 : 30))
-          .join(''),
+          loop(79, 61, 72, 64, 66, 61, 73, 56),
+          loop(76, 42, 68, 45, 63, 41, 70, 38),
+          loop(17, 61, 24, 64, 30, 61, 23, 56),
+          loop(20, 42, 28, 45, 33, 41, 26, 38),
+        ].join(''),
       ],
       [
         'fine',
-        [
-          [60, 70, 72, 63],
-          [61, 52, 74, 44],
-          [58, 33, 67, 26],
-          [36, 70, 24, 63],
-          [35, 52, 22, 44],
-          [38, 33, 29, 26],
-        ]
-          .map(([a = 0, b = 0, c = 0, d = 0]) =>
-            smooth([
-              [a, b],
-              [(a + c) / 2, (b + d) / 2 + 1.5],
-              [c, d],
-            ]),
-          )
-          .join(''),
+        [sweep(72, 70, 66, 68, 58, 74), sweep(73, 51, 67, 51, 58, 58), sweep(66, 33, 61, 34, 54, 42)].join('') +
+          [sweep(24, 70, 30, 68, 38, 74), sweep(23, 51, 29, 51, 38, 58), sweep(30, 33, 35, 34, 42, 42)].join(''),
       ],
     ),
     'A leaf whose edge goes up and down in soft waves, like a ruffle.',
     'Una hoja cuyo borde sube y baja en ondas suaves, como un olán.',
   ],
-  rough: () => {
-    return [
-      drawn(
-        leafAt(WIDE, 84, [40, 88], { veins: 'parallel', rib: 'line' }),
-        ['face', ellipse([70, 66], 21)],
-        [
-          'line',
-          smooth([
-            [85, 81],
-            [92, 90],
-          ]),
-        ],
-        [
-          'fine',
-          smooth([
-            [56, 80],
-            [55, 66],
-            [58, 54],
-          ]) +
-            smooth([
-              [62, 84],
-              [61, 66],
-              [64, 50],
-            ]),
-        ],
-        [
-          'trace',
-          smooth([
-            [68, 85],
-            [67, 66],
-            [71, 47],
-          ]),
-        ],
-        [
-          'trace',
-          barbs(
-            [
-              [68, 84],
-              [67, 66],
-              [70.5, 50],
-            ],
-            6,
-            7,
-          ),
-        ],
-      ),
-      'A leaf with an even edge; under a lens the edge carries tiny sharp barbs that lean toward the tip.',
-      'Una hoja de borde parejo; con una lupa se ven en el borde púas muy pequeñas y filosas, inclinadas hacia la punta.',
-    ];
-  },
+  rough: () => [
+    drawn(
+      leafAt(WIDE, 80, [36, 86], { veins: 'feather' }),
+      ['face', ellipse([66, 62], 27)],
+      ['line', sweep(85, 81, 92, 90)],
+      ['fine', sweep(46, 78, 45, 62, 48, 46) + sweep(53, 84, 52, 62, 56, 40)],
+      ['mark', saw(way(63, 86, 62, 74, 62, 62, 64, 50, 67, 39), 6)],
+    ),
+    'A leaf with an even edge; under a lens the edge carries tiny sharp barbs that lean toward the tip.',
+    'Una hoja de borde parejo; con una lupa se ven en el borde púas muy pequeñas y filosas, inclinadas hacia la punta.',
+  ],
   toothed: () => [
     drawn(edged({ ...WIDE, edge: 'toothed' })),
     'A leaf whose edge is cut into many small teeth, like a saw.',
     'Una hoja cuyo borde tiene muchos dientes pequeños, como un serrucho.',
   ],
   lobed: () => [
-    drawn(edged({ ...WIDE, ratio: 1.15, edge: 'lobed' })),
+    drawn(edged({ ...WIDE, ratio: 1.2, edge: 'lobed' })),
     'A leaf cut in from the sides into a few large lobes.',
     'Una hoja cortada desde los lados en unos cuantos lóbulos grandes.',
   ],

@@ -9,6 +9,13 @@ import { type Veins, veinsOf } from '../leaf-veins.ts';
 export const OVAL: LeafShape = { ratio: 1.55, widest: 0.4, base: 'rounded', tip: 'pointed' };
 export const HEART: LeafShape = { ratio: 1.2, widest: 0.32, base: 'heart', lobes: 0.24, sinus: 54, tip: 'pointed' };
 
+/** Points from their numbers: x, y, x, y ... */
+export const way = (...xy: number[]): Point[] =>
+  Array.from({ length: xy.length >> 1 }, (_, i): Point => [xy[2 * i] as number, xy[2 * i + 1] as number]);
+/** A smooth stroke through points given by their numbers. */
+export const sweep = (...xy: number[]): string => smooth(way(...xy));
+export const loop = (...xy: number[]): string => smooth(way(...xy), true);
+
 export interface Look {
   readonly turn?: number;
   readonly flat?: number;
@@ -39,13 +46,14 @@ const thinned = (points: readonly Point[]): Point[] => points.filter((_, i) => i
 
 /** The lower part of a leaf, torn off along a wavy line at a height (below zero) of its frame; and its edge alone, from left to right. */
 export function lowerPart(leaf: Leaf, cut: number, at: Point): { whole: string; edge: string } {
-  const points = pointsOf(leaf.blades[0] as Curve, 5).filter(([, y]) => y > cut);
-  const gap = points.findIndex(
-    (point, i) => i > 0 && point[0] < 0 && (points[i - 1] as Point)[0] > 0 && point[1] < cut * 0.4,
-  );
+  const points = pointsOf(leaf.blades[0] as Curve, 9).filter(([, y]) => y > cut);
+  const gap = points.findIndex(([x]) => x < -0.01);
   const [right, left] = [points.slice(0, gap), points.slice(gap)];
   const wide = (right[right.length - 1] as Point)[0];
-  const torn: Point[] = [0.6, 0.25, -0.2, -0.62].map((share, i) => [wide * share, cut + (i % 2 ? 3 : -4)]);
+  const torn: Point[] = [0.8, 0.55, 0.3, 0.05, -0.2, -0.5, -0.8].map((share, i) => [
+    wide * share,
+    cut + 2.5 * Math.sin(i * 1.3),
+  ]);
   const set = (line: readonly Point[]): Curve => put(line, at);
   const edge = set([...left, ...right]);
   return { whole: straight(set([...right, ...torn, ...left]), true), edge: straight(edge) };
