@@ -13,18 +13,22 @@ export const MEASURES = {
   palm: 8,
   /** Elbow to fingertip. British, aged 19 to 65: median 47.5 men, 43.0 women (same, dimension 23). */
   forearm: 45,
-  /** Shoulder to fingertip. Common practice, no source. */
+  /** Shoulder to fingertip. Common practice, no source. The arm of the person hangs down to `ARM_TIP`. */
   arm: 75,
+  /** Length of the middle finger: mean 7.07 (P. Chatzioglou and others, Anatomy & Cell Biology 57, 2024, abstract). */
+  fingerLength: 7.1,
   /** Width of a finger and of a thumb. Common practice, no source. */
   finger: 1.8,
   thumb: 2.2,
-  /** Diameter of a quarter dollar and height of its rim: 24.26 mm, 1.75 mm (United States Mint, coin specifications). */
+  /** Diameter of a quarter dollar: 24.26 mm (United States Mint, coin specifications). */
   coin: 2.426,
-  rim: 0.175,
   /** Width of a common pencil, "about 9/32 inch (7 mm)"; of a drinking straw: common practice, no source. */
   pencil: 0.7,
   straw: 0.5,
 } as const;
+
+/** Where the fingertips of the standing person are, as a share of the stature. */
+export const ARM_TIP = 0.375;
 
 /** Points of a figure in hundredths of its length, base at the origin, set at a place, turned, and scaled. */
 const placed = (points: readonly Point[], length: number, at: Point, degrees = 0): Point[] =>
@@ -37,9 +41,9 @@ const SIDE: readonly Point[] = [
   [11, -81],
   [14, -76.5],
   [16.5, -59],
-  [18, -47],
-  [16.5, -40.5],
-  [14, -44],
+  [18, -45],
+  [16.8, -37.5],
+  [14.2, -42],
   [12.5, -58],
   [10.3, -69],
   [9.6, -57],
@@ -53,6 +57,18 @@ const SIDE: readonly Point[] = [
   [1.8, -26],
 ];
 const BODY: readonly Point[] = [...SIDE, [0, -44], ...SIDE.map(([x, y]): Point => [-x * 0.97, y]).reverse()];
+/** The same for a figure a finger's breadth high on the screen: fewer corners, fewer bytes. */
+const SMALL_SIDE: readonly Point[] = [
+  [3, -82],
+  [12, -80],
+  [18, -46],
+  [14, -44],
+  [10, -66],
+  [10, -46],
+  [10, 0],
+  [2, 0],
+];
+const SMALL: readonly Point[] = [...SMALL_SIDE, [0, -44], ...SMALL_SIDE.map(([x, y]): Point => [-x, y]).reverse()];
 const HAT: readonly Point[] = [
   [-13, -92.5],
   [-6.5, -95.5],
@@ -69,14 +85,11 @@ const HAT: readonly Point[] = [
  */
 export function personOf(height: number, at: Point = [0, 0], hat = false): string {
   const [head] = placed([[0, -93]], height, at) as [Point];
-  // Small, the corners of the outline are finer than a pen.
-  const outline = height < 60 ? straight(placed(BODY, height, at), true) : smooth(placed(BODY, height, at), true);
+  const points = placed(height < 36 ? SMALL : BODY, height, at);
+  const outline = height < 60 ? straight(points, true) : smooth(points, true);
   const under = outline + ellipse(head, height * 0.055, height * 0.07);
   return hat ? under + straight(placed(HAT, height, at), true) : under;
 }
-
-/** Where levels of the body are, as shares of the stature: common practice, no source. */
-export const LEVELS = { ankle: 0.06, knee: 0.28, waist: 0.6, head: 1 } as const;
 
 const HAND: readonly Point[] = [
   [-15, 0],
@@ -86,19 +99,19 @@ const HAND: readonly Point[] = [
   [-26, -70],
   [-22.5, -75],
   [-18, -70],
-  [-13, -52],
+  [-13, -57],
   [-13.5, -80],
   [-10, -92],
   [-5.5, -90],
-  [-2.5, -54],
+  [-2.5, -60],
   [-1, -92],
   [3, -100],
   [7, -94],
-  [8, -54],
+  [8, -60],
   [12, -86],
   [16.5, -92],
   [20, -86],
-  [20, -52],
+  [20, -56],
   [22, -40],
   [29, -54],
   [35, -60],
@@ -113,31 +126,18 @@ const HAND: readonly Point[] = [
 export const handOf = (length: number, at: Point = [0, 0], degrees = 0): string =>
   smooth(placed(HAND, length, at, degrees), true);
 
-/** An arm with an open hand, `length` units from the elbow or the shoulder (at `at`) to the fingertips. */
-export function armOf(length: number, from: 'forearm' | 'arm', at: Point = [0, 0], degrees = 0): string {
-  const cm = length / MEASURES[from];
-  const wrist = MEASURES[from] - MEASURES.hand;
+/** A forearm with an open hand, `length` units from the elbow (at `at`) to the tip of the middle finger. */
+export function forearmOf(length: number, at: Point = [0, 0], degrees = 0): string {
+  const wrist = MEASURES.forearm - MEASURES.hand;
   const hand = HAND.map((point): Point => add(scaled(point, MEASURES.hand / 100), [0, -wrist]));
-  // The elbow is 27 cm behind the wrist; the shoulder, 30 cm behind the elbow.
-  const elbow: Point[] = [
-    [4.4, -wrist + 17],
-    [4.8, -wrist + 24],
+  const right: Point[] = [
+    [4.4, 17 - wrist],
+    [4.8, 24 - wrist],
+    [3, -0.6],
   ];
-  const sleeve: Point[] =
-    from === 'arm'
-      ? [
-          [5.2, -wrist + 38],
-          [6, -6],
-          [4.5, -1],
-        ]
-      : [[3, -0.6]];
-  const right = [...elbow, ...sleeve];
   const left = right.map(([x, y]): Point => [-x, y]).reverse();
   const points = [...hand, ...right, [0, 0] as Point, ...left];
-  return smooth(
-    points.map((point) => add(at, turned(scaled(point, cm), degrees))),
-    true,
-  );
+  return smooth(placed(points, (length * 100) / MEASURES.forearm, at, degrees), true);
 }
 
 /** `count` fingers held together, or a thumb, pointing up, cut off at the base; `width` units for all, base at `at`. */
@@ -173,6 +173,32 @@ export function pencilOf(width: number, length: number, [x, y]: Point = [0, 0]):
     true,
   );
 }
+
+/** The nail of a finger from `fingersOf(1, …)`, for a thin stroke. */
+export function nailOf(width: number, length: number, [x, y]: Point = [0, 0]): string {
+  const [w, top] = [width * 0.28, y - length + width * 0.22];
+  return smooth([
+    [x - w, top],
+    [x - w, top + width * 0.42],
+    [x, top + width * 0.54],
+    [x + w, top + width * 0.42],
+    [x + w, top],
+  ]);
+}
+
+/** A drinking straw with its top bent to the left, `width` units thick and `length` high, base at `at`. */
+export const strawOf = (width: number, length: number, [x, y]: Point = [0, 0]): string =>
+  straight(
+    [
+      [x - width / 2, y],
+      [x - width / 2, y - length * 0.76],
+      [x - length * 0.14 - width * 0.8, y - length + width * 0.8],
+      [x - length * 0.14, y - length],
+      [x + width / 2, y - length * 0.8],
+      [x + width / 2, y],
+    ],
+    true,
+  );
 
 /** A coin seen from the front, `diameter` units across, about `at`. */
 export const coinOf = (diameter: number, at: Point = [0, 0]): string => ellipse(at, diameter / 2);
