@@ -1,0 +1,284 @@
+// Flowers large enough to be told one by one. The stalk enters at (48, 96).
+import type { Drawing } from '../../key/index.ts';
+import { ellipse, from, type Point, smooth, straight } from '../geometry.ts';
+import { arc, dot, hair, lens, onArc, petal, spot, upTo } from './flower-strokes.ts';
+
+const STALK = straight([
+  [48, 96],
+  [48, 72],
+]);
+
+function hood(): Drawing {
+  const spadix = 'M46 64C45 50 44 38 46 27C47 23 51 23 52 27C54 38 53 52 52 64Z';
+  const dots = upTo(12).map((i) => dot([47 + (i % 3) * 2, 30 + i * 2.3]));
+  return [
+    ['line', 'M46 96C47 88 46 82 45 74M52 96C52 88 53 82 54 74'],
+    ['mark', 'M44 58C32 44 30 26 56 8C72 24 68 44 55 58Z'],
+    ['fine', 'M54 14C46 26 42 40 45 54M57 16C60 28 59 42 54 54'],
+    ['face', spadix],
+    ['wash-yellow', spadix],
+    ['fine', dots.join('')],
+    [
+      'face',
+      'M37 44C40 50 46 56 52 56C58 55 62 50 65 43C66 54 62 60 58 66C57 72 55 76 50 77C45 76 43 72 42 66C38 60 36 54 37 44Z',
+    ],
+    [
+      'mark',
+      'M37 44C40 50 46 56 52 56C58 55 62 50 65 43C66 54 62 60 58 66C57 72 55 76 50 77C45 76 43 72 42 66C38 60 36 54 37 44Z',
+    ],
+    ['fine', 'M45 58C46 64 46 70 48 74M56 58C55 64 55 70 53 74'],
+  ];
+}
+
+/** A flower of three broad petals seen from the front. */
+function threePetals(centre: Point, r: number, tilt: number): Drawing {
+  const petals = [0, 120, 240].map((turn) =>
+    petal(from(centre, tilt + turn, 1), from(centre, tilt + turn, r), r * 1.22),
+  );
+  return [
+    ['face', petals.join('')],
+    ['wash-yellow', spot(centre, r * 0.34)],
+    ['line', spot(centre, r * 0.3)],
+  ];
+}
+
+function whorls(): Drawing {
+  const pedicels = [
+    arc([48, 64], [20, 54], 5),
+    arc([48, 64], [76, 54], -5),
+    arc([48, 38], [27, 31], 4),
+    arc([48, 38], [69, 31], -4),
+  ];
+  const buds = [
+    [38, 15],
+    [58, 15],
+    [48, 10],
+  ] as const;
+  return [
+    [
+      'line',
+      straight([
+        [48, 96],
+        [48, 14],
+      ]),
+    ],
+    ['line', pedicels.join('') + arc([48, 20], [38, 15], 2) + arc([48, 20], [58, 15], -2)],
+    ['face', buds.map((bud) => spot(bud, 3.4)).join('')],
+    ...threePetals([20, 53], 12.5, 6),
+    ...threePetals([76, 53], 12.5, -8),
+    ...threePetals([26, 27], 10.5, -14),
+    ...threePetals([70, 27], 10.5, 16),
+    ...threePetals([48, 35], 9.5, 180),
+    ...threePetals([48, 64], 12, 174),
+  ];
+}
+
+function singleBig(): Drawing {
+  const foot: Point = [48, 70];
+  const back = [
+    [26, 14],
+    [70, 14],
+    [48, 8],
+  ] as const;
+  const middle = [
+    [8, 38],
+    [88, 38],
+    [14, 24],
+    [82, 24],
+    [37, 12],
+    [59, 12],
+  ] as const;
+  const front = [
+    [16, 54],
+    [80, 54],
+    [30, 42],
+    [66, 42],
+    [48, 44],
+  ] as const;
+  const shapes = [...back, ...middle].map((tip) => petal(foot, tip, 21, 0.55));
+  const stamens = upTo(9).map((i) => hair([48 + (i - 4) * 3.4, 42 - Math.abs(Math.sin(i)) * 2], (i - 4) * 9, 8));
+  return [
+    ['line', 'M46.500 96L46.500 70M50 96L50 70'],
+    ...shapes.map((shape): Drawing[number] => ['face', shape]),
+    ['wash-yellow', ellipse([48, 42], 17, 9)],
+    ['fine', stamens.join('')],
+    ...front.map((tip): Drawing[number] => ['face', petal([48, 72], tip, 20, 0.5)]),
+    ['fine', [arc([48, 68], [48, 52], 1), arc([44, 68], [34, 50], -2), arc([52, 68], [62, 50], 2)].join('')],
+  ];
+}
+
+/** A flower of five petals a little turned away. */
+function fivePetals(centre: Point, r: number, tilt: number): Drawing {
+  const petals = upTo(5).map((k) => petal(from(centre, tilt + k * 72, 1.5), from(centre, tilt + k * 72, r), r * 0.78));
+  const wash = upTo(5).map((k) => spot(from(centre, tilt + k * 72, r * 0.62), r * 0.3));
+  return [
+    ['face', petals.join('')],
+    ['wash-yellow', wash.join('')],
+    ['solid', spot(centre, r * 0.16)],
+  ];
+}
+
+function singleLeaf(): Drawing {
+  const leaves = [
+    petal([48, 78], [12, 86], 11, 0.7),
+    petal([49, 56], [87, 63], 11, 0.7),
+    petal([48, 33], [13, 34], 10, 0.7),
+    petal([49, 18], [72, 10], 8, 0.7),
+  ];
+  return [
+    [
+      'line',
+      smooth([
+        [48, 96],
+        [47, 72],
+        [49, 46],
+        [48, 22],
+        [50, 9],
+      ]),
+    ],
+    ['face', leaves.join('')],
+    ['wash-green', leaves.join('')],
+    ['fine', arc([46, 78], [18, 85], 0) + arc([51, 56], [81, 62], 0) + arc([46, 33], [19, 34], 0)],
+    ['line', arc([48, 77], [25, 62], 5) + arc([49, 55], [72, 38], -5) + arc([48, 32], [36, 21], 3)],
+    ...fivePetals([24, 58], 14, 10),
+    ...fivePetals([73, 34], 15, -8),
+    ['face', petal([38, 24], [31, 11], 7, 0.5)],
+  ];
+}
+
+/** Six petals about a centre: the places of their tips and the width tell the lily from the spidery one. */
+const sixTips = ([x, y]: Point, r: number, tilt: number): Point[] =>
+  upTo(6).map((k) => from([x, y], tilt + k * 60, r * (k % 2 ? 0.96 : 1)));
+
+const UMBEL = [
+  { centre: [27, 34], tilt: -12, r: 23 },
+  { centre: [69, 34], tilt: 12, r: 23 },
+] as const;
+const TUBES: Drawing = [
+  ['line', STALK],
+  ['line', arc([48, 72], [28, 36], 4) + arc([48, 72], [68, 36], -4) + arc([48, 72], [49, 40], 0)],
+  ['face', lens([50, 42], [48, 9], 6, 1)],
+  ['face', lens([47, 74], [34, 58], 5, -2) + lens([49, 74], [62, 58], 5, 2)],
+];
+
+function lilyUmbel(): Drawing {
+  return [
+    ...TUBES,
+    ...UMBEL.flatMap(
+      ({ centre, tilt, r }): Drawing => [
+        [
+          'face',
+          sixTips(centre, r, tilt)
+            .map((tip) => lens(centre, tip, 8.5, 2))
+            .join(''),
+        ],
+        [
+          'line',
+          sixTips(centre, r * 0.62, tilt + 30)
+            .map((tip) => arc(centre, tip, 2))
+            .join(''),
+        ],
+        [
+          'solid',
+          sixTips(centre, r * 0.62, tilt + 30)
+            .map((tip) => spot(tip, 1.6))
+            .join(''),
+        ],
+      ],
+    ),
+  ];
+}
+
+function cupUmbel(): Drawing {
+  return [
+    ...TUBES,
+    ...UMBEL.flatMap(({ centre, tilt, r }): Drawing => {
+      const cup = spot(centre, 8);
+      const stamens = sixTips(centre, 15.5, tilt + 30);
+      return [
+        [
+          'face',
+          sixTips(centre, r + 1, tilt)
+            .map((tip) => lens(centre, tip, 3.4, 4))
+            .join(''),
+        ],
+        ['face', cup],
+        ['mark', cup],
+        ['fine', stamens.map((tip, k) => straight([from(centre, tilt + 30 + k * 60, 8), tip])).join('')],
+        ['solid', stamens.map((tip) => spot(tip, 1.4)).join('') + spot(centre, 1.6)],
+      ];
+    }),
+  ];
+}
+
+function showySpike(): Drawing {
+  /** Each flower: its foot, then the tip, width and pointedness of every uneven petal, from the back to the front. */
+  const flowers: readonly (readonly [Point, readonly (readonly [Point, number, number])[]])[] = [
+    [
+      [42, 57],
+      [
+        [[34, 24], 13, 0.4],
+        [[7, 36], 16, 0.3],
+        [[14, 62], 6, 0.7],
+        [[30, 66], 6, 0.2],
+      ],
+    ],
+    [
+      [55, 66],
+      [
+        [[66, 36], 13, 0.4],
+        [[91, 46], 16, 0.3],
+        [[86, 72], 6, 0.7],
+        [[67, 77], 6, 0.2],
+      ],
+    ],
+    [
+      [49, 38],
+      [
+        [[35, 11], 12, 0.4],
+        [[58, 7], 16, 0.3],
+        [[76, 22], 7, 0.7],
+        [[64, 38], 6, 0.2],
+      ],
+    ],
+  ];
+  const buds = lens([47, 80], [39, 68], 5, -1) + lens([49, 84], [56, 76], 5, 1);
+  const petals = flowers.flatMap(([foot, tips]) =>
+    tips.map(([tip, width, pointed]) => petal(foot, tip, width, pointed)),
+  );
+  const veins = flowers.flatMap(([foot, tips]) =>
+    tips
+      .slice(0, 2)
+      .flatMap(([tip]) =>
+        [3, -3].map((bow) => arc(onArc(foot, tip, bow, 0.35), onArc(foot, tip, bow * 1.6, 0.8), bow * 0.3)),
+      ),
+  );
+  return [
+    [
+      'line',
+      `${straight([
+        [48, 96],
+        [48, 38],
+      ])}${arc([48, 70], [42, 57], -1)}${arc([48, 78], [55, 66], 1)}`,
+    ],
+    ['face', buds],
+    ...petals.flatMap(
+      (shape): Drawing => [
+        ['face', shape],
+        ['wash-red', shape],
+      ],
+    ),
+    ['fine', veins.join('')],
+  ];
+}
+
+/** Drawings by the form's name. */
+export const BLOOMS: Readonly<Record<string, () => Drawing>> = {
+  hood,
+  whorls,
+  'single-big': singleBig,
+  'single-leaf': singleLeaf,
+  'lily-umbel': lilyUmbel,
+  'cup-umbel': cupUmbel,
+  'showy-spike': showySpike,
+};
