@@ -11,6 +11,8 @@ export type { LeadwortEvents } from './elements/shared/events.ts';
 export { LeadwortSheet } from './elements/sheet/sheet.ts';
 export { LeadwortStanding } from './elements/standing/standing.ts';
 export { LeadwortStream } from './elements/stream/stream.ts';
+export { LeadwortTerm } from './elements/term/term.ts';
+export { LeadwortTerms } from './elements/term/terms.ts';
 export { LeadwortTrail } from './elements/trail/trail.ts';
 export { LeadwortVerdict } from './elements/verdict/verdict.ts';
 export { VERSION } from './version.ts';

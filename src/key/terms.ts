@@ -44,11 +44,11 @@ export const termIn = (term: Term, language: string): TermText =>
 
 /**
  * The sentence in pieces, which joined are the sentence. Whole words only, upper and lower case alike, the longest form
- * first, and each term once: where it stands first, `before` (what the same block said earlier) counted.
+ * first, and each term once: where it stands first, `earlier` (what the same block said earlier) counted.
  */
-export function termsIn(sentence: string, terms: readonly Term[], language: string, before = ''): readonly Piece[] {
+export function termsIn(sentence: string, terms: readonly Term[], language: string, earlier = ''): readonly Piece[] {
   const finder = finderOf(terms, language);
-  const seen = new Set([...matches(before, finder)].map(({ term }) => term));
+  const seen = new Set([...matches(earlier, finder)].map(({ term }) => term));
   const pieces: Piece[] = [];
   let at = 0;
   for (const { start, end, term } of matches(sentence, finder)) {

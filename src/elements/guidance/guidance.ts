@@ -2,12 +2,14 @@ import { html, nothing, svg, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { byTopic, firstAndRest, monthsInWords, type TopicGroup } from '../../guidance/index.ts';
-import type { Month, Source, Taxon, Topic } from '../../key/index.ts';
+import type { Month, Taxon, Topic } from '../../key/index.ts';
 import type { Snapshot } from '../../session/index.ts';
 import { fire } from '../shared/events.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { plantName, taxonOf } from '../shared/plant.ts';
+import { sourceLine } from '../shared/source.ts';
 import { shared } from '../shared/styles.ts';
+import { terms } from '../shared/terms.ts';
 import { styles } from './guidance.styles.ts';
 
 /**
@@ -65,31 +67,20 @@ export class LeadwortGuidance extends LeadwortPart {
   }
 
   private renderStatements(taxon: Taxon, { statements, sources }: TopicGroup): TemplateResult {
-    const { guidance } = this.saying.words;
+    const { words } = this.saying;
+    const texts = statements.map(({ statement }) => this.say(statement.text));
     return html`<ul class="statements">
         ${statements.map(
-          ({ statement, numbers }) => html`<li>
-            <p>${this.say(statement.text)}${numbers.length > 0 ? html`<sup>${numbers.join(', ')}</sup>` : nothing}</p>
+          ({ statement, numbers }, i) => html`<li>
+            <p>${terms(texts[i] ?? '', texts.slice(0, i).join(' '))}${numbers.length > 0 ? html`<sup>${numbers.join(', ')}</sup>` : nothing}</p>
             ${statement.months ? this.renderMonths(statement.months) : nothing}
           </li>`,
         )}
       </ul>
       <details class="sources" @toggle=${(event: Event) => this.tell(taxon, event)}>
-        <summary>${guidance.sources(sources.length)}</summary>
-        <ol>${sources.map((source, i) => html`<li><span class="number">${i + 1}</span> ${this.renderSource(source)}</li>`)}</ol>
+        <summary>${words.guidance.sources(sources.length)}</summary>
+        <ol>${sources.map((source, i) => html`<li><span class="number">${i + 1}</span> ${sourceLine(source, words)}</li>`)}</ol>
       </details>`;
-  }
-
-  private renderSource({ title, institution, year, url, kind }: Source): TemplateResult {
-    const { common, guidance } = this.saying.words;
-    if (kind === 'memory') return html`<span>${common.memory}</span>`;
-    const rest = [institution, year].filter((one) => one !== undefined && one !== '').join(', ');
-    const safe = url !== undefined && /^https?:\/\//i.test(url);
-    return html`<span>${
-      safe
-        ? html`<a href=${url} target="_blank" rel="noopener noreferrer">${title}<span class="unseen"> (${guidance.newTab})</span></a>`
-        : html`<cite>${title}</cite>`
-    }${rest === '' ? nothing : `. ${rest}`}</span>`;
   }
 
   /** Twelve months by their letters, those meant filled, the present one underlined. */

@@ -19,7 +19,9 @@ export class LeadwortSession extends LeadwortHolder {
   protected override updated(): void {
     if (this.provider.state.phase !== 'ready') return;
     // Without a connection they stay away, and are tried again with the next answer.
-    for (const part of LATE) if (this.querySelector(`leadwort-${part}`)) bring(part).catch(() => undefined);
+    // Terms stand inside other parts.
+    for (const part of LATE)
+      if (part === 'term' || this.querySelector(`leadwort-${part}`)) bring(part).catch(() => undefined);
   }
 
   override render(): TemplateResult {

@@ -4,6 +4,7 @@ import type { Settings } from '../../contexts/index.ts';
 import type { Character } from '../../key/index.ts';
 import type { QuestionReason } from '../../session/index.ts';
 import type { QuestionWords } from '../../words/index.ts';
+import { terms } from './terms.ts';
 
 export type Sureness = keyof QuestionWords['sureness'];
 const SURENESS: readonly Sureness[] = ['sure', 'think', 'guess'];
@@ -37,8 +38,8 @@ export function helpOf(character: Character, { words: { question } }: Settings, 
   if (!character.help && !trade) return nothing;
   return html`<details class="help">
     <summary>${question.help}</summary>
-    ${character.help ? html`<p>${say(character.help)}</p>` : nothing}
-    ${trade ? html`<p class="quiet">${question.trade(say(trade))}</p>` : nothing}
+    ${character.help ? html`<p>${terms(say(character.help))}</p>` : nothing}
+    ${trade ? html`<p class="quiet">${terms(question.trade(say(trade)))}</p>` : nothing}
   </details>`;
 }
 

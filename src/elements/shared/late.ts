@@ -22,6 +22,7 @@ const loaders = {
   names: untilDone(() => import('../names/define.ts')),
   stream: untilDone(() => import('../stream/define.ts')),
   sheet: untilDone(() => import('../sheet/define.ts')),
+  term: untilDone(() => import('../term/define.ts')),
   portrait: untilDone(() => import('../portrait/define.ts')),
   comparison: untilDone(() => import('../comparison/define.ts')),
 } satisfies Readonly<Record<string, () => Promise<unknown>>>;

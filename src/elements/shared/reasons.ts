@@ -3,6 +3,7 @@ import { css, html, nothing, type TemplateResult } from 'lit';
 import type { Character } from '../../key/index.ts';
 import type { Snapshot } from '../../session/index.ts';
 import { type Saying, said } from './said.ts';
+import { terms } from './terms.ts';
 
 type Reasons = Pick<ReturnType<typeof standingOf>, 'for' | 'against' | 'unseen'>;
 
@@ -35,7 +36,8 @@ export function answerLine(snapshot: Snapshot, id: string, saying: Saying): Temp
   const { prepared, trail } = snapshot;
   const character = prepared.key.characters[prepared.characterIndex.get(id) ?? -1] as Character;
   const answer = trail.find((step) => step.character === id);
-  return html`${saying.say(character.label)}: <b>${answer ? said(character, answer, saying) : nothing}</b>`;
+  const label = saying.say(character.label);
+  return html`${terms(label)}: <b>${answer ? terms(said(character, answer, saying), label) : nothing}</b>`;
 }
 
 export const reasonsStyles = css`
