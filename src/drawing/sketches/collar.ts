@@ -17,13 +17,13 @@ const marks: Record<string, () => Page> = {
     drawn(
       collar(),
       ['wash-brown', 'M47 48C53 42 58 37 62 30L73 34C66 43 60 53 50 66Z'],
-      ['mark', 'M47 48C53 42 58 37 62 30L73 34C66 43 60 53 50 66Z'],
+      ['trace', 'M47 48C53 42 58 37 62 30L73 34C66 43 60 53 50 66Z'],
     ),
     'Where the blade bends away from the stem, a brownish wedge crosses its base.',
     'Donde la hoja se aparta del tallo, una cuña cafesosa cruza su base.',
   ],
   none: () => [
-    drawn(collar(), ['trace', sweep(47, 47, 49, 58, 50, 68)]),
+    drawn(collar()),
     'Where the blade bends away from the stem, its base is the same color as the rest.',
     'Donde la hoja se aparta del tallo, la base es del mismo color que lo demás.',
   ],
@@ -39,10 +39,10 @@ const opened = (ligule: readonly Mark[]): Mark[] => [
   ['line', sweep(22, 58, 34, 64.5, 48, 66, 62, 64.5, 74, 58)],
 ];
 const mouth: Mark = ['face', loop(22, 58, 30, 52, 48, 50, 66, 52, 74, 58, 62, 64.5, 48, 66, 34, 64.5)];
-const fringe = (count: number, foot: number, height: number): string =>
+const fringe = (count: number, foot: number, height: number, rise: number): string =>
   Array.from({ length: count }, (_, i) => {
     const share = (i + 0.5) / count;
-    const [x, bow] = [26 + 44 * share, 5 * Math.sin(Math.PI * share)];
+    const [x, bow] = [26 + 44 * share, rise * Math.sin(Math.PI * share) ** 0.5];
     const root: Point = [x, foot - bow];
     return straight([root, [x + (share - 0.5) * 8, foot - bow - height * (0.85 + 0.15 * Math.sin(i * 2.3))]]);
   }).join('');
@@ -57,12 +57,12 @@ const ligules: Record<string, () => Page> = {
     'La hoja doblada hacia atrás de su funda: por dentro, donde se unen, se levanta una piel delgada.',
   ],
   fringed: () => [
-    drawn(opened([mouth, ['face', film(7)], ['mark', film(7)], ['trace', fringe(9, 47, 15)]])),
+    drawn(opened([mouth, ['face', film(7)], ['mark', film(7)], ['trace', fringe(9, 55, 14, 9)]])),
     'The blade bent back from its sleeve: a low thin skin stands up inside, with a fringe of hairs on its rim.',
     'La hoja doblada hacia atrás de su funda: por dentro se levanta una piel delgada y baja, con un fleco de pelos en el borde.',
   ],
   hairs: () => [
-    drawn(opened([mouth, ['trace', fringe(9, 57, 19)]])),
+    drawn(opened([mouth, ['trace', fringe(9, 57, 19, 4.5)]])),
     'The blade bent back from its sleeve: a row of hairs stands inside, with no skin below them.',
     'La hoja doblada hacia atrás de su funda: por dentro hay una fila de pelos, sin piel debajo.',
   ],
@@ -87,17 +87,18 @@ const cane = (x: number, top: number, lean: number): Mark[] => {
     ['line', nodes.map((y) => sweep(at(y) - 6, y, at(y), y + 2, at(y) + 6, y)).join('')],
   ];
 };
+/** Three sleeves, one above the other. */
+const TIGHT =
+  'M39 92L39.5 68C44 72 50 71 55 66L53.5 92Z' +
+  'M40 66L41 45C45 49 51 48 56 43L54.5 64C50 69 45 70 40 66Z' +
+  'M42 43L43 23C47 27 51 26 56 21L55.5 41C51 46 46 47 42 43Z';
 const sheaths: Record<string, () => Page> = {
   stay: () => [
     drawn(
       soil(92),
       cane(46, 6, 3),
-      [
-        'mark',
-        'M39 92L39.5 68C44 72 50 71 55 66L53.5 92Z' +
-          'M40 66L41 45C45 49 51 48 56 43L54.5 64C50 69 45 70 40 66Z' +
-          'M42 43L43 23C47 27 51 26 56 21L55.5 41C51 46 46 47 42 43Z',
-      ],
+      ['face', TIGHT],
+      ['mark', TIGHT],
       [
         'line',
         sweep(55, 66, 66, 60, 74, 70, 73, 80) + sweep(40, 46, 30, 40, 22, 48, 24, 60) + sweep(56, 21, 66, 15, 73, 22),

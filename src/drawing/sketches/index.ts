@@ -2,6 +2,8 @@
 import type { SketchBook } from '../sketch.ts';
 import { COLLARS } from './collar.ts';
 import { flowerColours } from './colour.ts';
+import { FLOWER_CLUSTER } from './flower-cluster.ts';
+import { FRUIT } from './fruit.ts';
 import { LEAF_SETS } from './leaf-sets.ts';
 import { LEAF_OUTLINES } from './leaf-shapes.ts';
 import { LEAF_STALKS } from './leaf-stalks.ts';
@@ -11,13 +13,17 @@ import { PLACE_BOOKS } from './place.ts';
 import { clusterPostures, spikeGaps } from './posture.ts';
 import { saps } from './sap.ts';
 import { SIZE_BOOKS } from './sizes.ts';
+import { STAND } from './stand.ts';
 import { stemBranchings, stemForms } from './stem.ts';
 import { caneJoints, jointHairs, stemColours, stemFinishes, stemSpots } from './stem-surface.ts';
 import { undergrounds } from './underground.ts';
+import { WETLAND_STATUS } from './wetland.ts';
 import { GROWTH_FORM } from './whole.ts';
 
 const BOOKS: readonly SketchBook[] = [
   GROWTH_FORM,
+  STAND,
+  WETLAND_STATUS,
   ...PLACE_BOOKS,
   ...SIZE_BOOKS,
   ...LEAF_OUTLINES,
@@ -34,6 +40,8 @@ const BOOKS: readonly SketchBook[] = [
   caneJoints,
   jointHairs,
   clusterPostures,
+  FLOWER_CLUSTER,
+  FRUIT,
   flowerColours,
   floweringMonths,
   spikeGaps,

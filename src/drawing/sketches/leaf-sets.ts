@@ -1,6 +1,6 @@
 // How leaves are set on a shoot. On stems a small view from above says it once more: the stem in the middle, its leaves around.
 import type { Mark } from '../../key/index.ts';
-import { add, curved, ellipse, from, line, type Point, straight } from '../geometry.ts';
+import { add, type Curve, curved, ellipse, from, line, type Point, straight } from '../geometry.ts';
 import { type LeafShape, leafOf } from '../leaf.ts';
 import { along, put } from '../leaf-pose.ts';
 import { bookOf, type Page } from './book.ts';
@@ -9,7 +9,12 @@ import { drawn, ripples, soil, sweep, way } from './leaf-strokes.ts';
 const BLADE: LeafShape = { ratio: 6, widest: 0.36, parallel: 0.2, base: 'wedge', tip: 'pointed' };
 const LEAF: LeafShape = { ratio: 2.3, widest: 0.42, base: 'wedge', tip: 'pointed' };
 /** A leaf of a floating ring: a broad spoon. */
-const PAD: LeafShape = { ratio: 1.55, widest: 0.66, base: 'narrowed', tip: 'pointed' };
+const PAD: LeafShape = { ratio: 1, widest: 0.55, base: 'wedge', tip: 'rounded' };
+const RING = [0, 46, 92, 133, 180, 225, 268, 314];
+const shifted = (shape: LeafShape, length: number, out: number): Curve =>
+  put(leafOf(shape, length).blades[0] ?? [], [0, -out]);
+const floating = (curve: Curve, turn: number, closed = false): string =>
+  curved(put(curve, [48, 50], turn, 0.74), closed);
 const blade = (at: Point, turn: number, length: number, shape: LeafShape = LEAF, flat = 1): string =>
   curved(put(leafOf(shape, length).blades[0] ?? [], at, turn, flat), true);
 /** A long blade that leaves a stem to one side (1 right, -1 left) and bends over. */
@@ -70,7 +75,7 @@ const sets: Record<string, () => Page> = {
           .map(([y, side]) => bending([28, y], side, 26))
           .join(''),
       ],
-      ['face', blade([28, 68], 176, 20, { ...LEAF, ratio: 2 }) + blade([28, 44], 184, 18, { ...LEAF, ratio: 2 })],
+      ['face', blade([28, 64], 174, 28, { ...LEAF, ratio: 2.8 }) + blade([28, 28], 186, 24, { ...LEAF, ratio: 2.8 })],
       above([0, 120, 240]),
     ),
     'A stem with leaves one by one: to the right, to the left and to the front; from above they make a star of three.',
@@ -89,7 +94,7 @@ const sets: Record<string, () => Page> = {
           blade([28, 20], 52, 21) +
           blade([28, 24], -50, 20),
       ],
-      ['face', blade([28, 58], 158, 19) + blade([28, 31], 200, 17) + blade([28, 10], 4, 12)],
+      ['face', blade([28, 58], 158, 19) + blade([28, 31], 200, 17) + blade([28, 17], 4, 12)],
       above([10, 82, 154, 226, 298]),
     ),
     'A stem with leaves one by one that point to all sides; from above they stand all round it.',
@@ -99,7 +104,7 @@ const sets: Record<string, () => Page> = {
     drawn(
       ['line', sweep(48, 94, 48.5, 60, 47.5, 30, 48, 6)],
       ['mark', [82, 55, 29].flatMap((y, i) => [64, -64].map((turn) => blade([48, y], turn, 42 - i * 5))).join('')],
-      ['face', blade([48, 10], 26, 13) + blade([48, 10], -26, 13)],
+      ['face', blade([48, 17], 26, 13) + blade([48, 17], -26, 13)],
       ['line', [82, 55, 29].map((y) => sweep(45, y, 48, y + 1.5, 51, y)).join('')],
     ),
     'A stem with leaves in pairs: at each joint one leaf to the left and one to the right.',
@@ -122,21 +127,18 @@ const sets: Record<string, () => Page> = {
   ],
   rosette: () => [
     drawn(
-      ripples(16),
-      ...[
-        [0, 40, -40],
-        [80, -80],
-        [122, -122],
-        [165, -160],
-      ].map((turns): Mark[] => [
-        ['face', turns.map((turn) => blade([48, 52], turn, 44, PAD, 0.66)).join('')],
-        [
-          'fine',
-          turns.map((turn) => curved(put([[0, -8], ...line([0, -8], [0, -37])], [48, 52], turn, 0.66))).join(''),
-        ],
-      ]),
-      ['mark', ellipse([48, 52], 7, 4.6)],
-      ripples(89),
+      ripples(10),
+      ['line', RING.map((turn) => floating([[0, 0], ...line([0, 0], [0, -22])], turn)).join('')],
+      ['face', RING.map((turn) => floating(shifted(PAD, 25, 18), turn, true)).join('')],
+      ['fine', RING.map((turn) => floating([[0, -24], ...line([0, -24], [0, -38])], turn)).join('')],
+      [
+        'face',
+        RING.slice(0, 5)
+          .map((_, i) => floating(shifted(PAD, 15, 5), i * 72 + 20, true))
+          .join(''),
+      ],
+      ['mark', ellipse([48, 50], 6, 4.2)],
+      ripples(91),
     ),
     'Leaves in a flat ring that floats on the water, all from one middle point.',
     'Hojas en un anillo plano que flota en el agua, todas desde un punto en el centro.',

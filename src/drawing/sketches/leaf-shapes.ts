@@ -25,18 +25,25 @@ function bent(shape: LeafShape, length: number, at: Point, lean: number): Mark[]
   ];
 }
 
-const stemPiece = (): Mark => ['line', straight(way(28, 92, 40, 92))];
+/** Bare stems: foot, height of the top, place of the top. */
+const STEMS = [
+  [26, 24, 20],
+  [38, 8, 36],
+  [50, 14, 52],
+  [62, 5, 66],
+  [74, 28, 81],
+] as const;
 
 const shapes: Record<string, () => Page> = {
   linear: () => [
-    drawn(stemPiece(), bent({ ...shapeOf('linear'), ratio: 19 }, 96, [34, 88], 40)),
+    drawn(bent({ ...shapeOf('linear'), ratio: 19 }, 98, [32, 93], 44)),
     'A very narrow leaf, many times longer than wide, its sides side by side, ending in a long thin point.',
     'Una hoja muy angosta, muchas veces más larga que ancha, de lados parejos, que acaba en una punta larga y fina.',
   ],
   strap: () => [
-    drawn(bent({ ...shapeOf('strap'), ratio: 5.6 }, 86, [44, 91], 10)),
-    'A long leaf like a strap, equally wide from bottom to top, with a short blunt tip.',
-    'Una hoja larga como una correa, igual de ancha de abajo arriba, con la punta corta y roma.',
+    drawn(bent({ ...shapeOf('strap'), ratio: 5.6, tip: 'rounded' }, 86, [44, 91], 10)),
+    'A long leaf like a strap, equally wide from bottom to top, with a short rounded tip.',
+    'Una hoja larga como una correa, igual de ancha de abajo arriba, con la punta corta y redonda.',
   ],
   lance: () => [
     drawn(
@@ -93,38 +100,23 @@ const shapes: Record<string, () => Page> = {
   ],
   divided: () => [
     drawn(
-      stalk([48, 62], [48, 78], [46, 92]),
-      leafAt({ ...shapeOf('divided'), ratio: 2.9 }, 68, [48, 58], { pen: 'mark' }),
+      stalk([48, 60], [48, 78], [46, 92]),
+      leafAt({ ...shapeOf('divided'), ratio: 2.7 }, 60, [48, 60], { pen: 'mark' }),
     ),
     'One leaf made of seven separate leaflets, spread like fingers from the top of one stalk.',
     'Una hoja formada por siete hojitas separadas, abiertas como dedos desde la punta de un solo tallito.',
   ],
   leafless: () => [
-    drawn(soil(91), [
-      'mark',
+    drawn(
+      soil(91),
       [
-        [26, 22, 14],
-        [38, 6, 34],
-        [49, 12, 50],
-        [60, 4, 65],
-        [71, 26, 82],
-      ]
-        .map(([root = 0, top = 0, x = 0]) =>
-          curved(
-            [
-              [root - 2.6, 91],
-              [root - 2.2, 66],
-              [x - 1.6, top + 20],
-              [x, top],
-              [x + 1.8, top + 20],
-              [root + 2.8, 66],
-              [root + 2.6, 91],
-            ],
-            true,
-          ),
-        )
-        .join(''),
-    ]),
+        'mark',
+        STEMS.map(([root, top, x]) =>
+          straight(way(root - 2.6, 91, x - 2.4, top + 7, x, top, x + 2.4, top + 7, root + 2.6, 91), true),
+        ).join(''),
+      ],
+      ['line', STEMS.map(([root], i) => sweep(root - 3, 80 - i, root + 3, 75 - i)).join('')],
+    ),
     'Five smooth green stems stand up from the ground and end in points, without any leaf.',
     'Cinco tallos verdes y lisos salen del suelo y acaban en punta, sin ninguna hoja.',
   ],
@@ -209,28 +201,28 @@ const bases: Record<string, () => Page> = {
 
 /** A whole leaf on its stalk, its tip accented. */
 function attitude(at: Point, turn: number, flat: number, root: readonly Point[]): Mark[] {
-  const leaf = leafOf({ ...HEART, ratio: 1.15 }, 62);
+  const leaf = leafOf({ ...HEART, ratio: 1.12 }, 68);
   const right = pointsOf(leaf.blades[0] as Curve, 6);
   const end = right.filter(([, y]) => y < leaf.tip[1] * 0.52);
   return [
     ...tube([...root, at], 5, 3.5),
-    ...leafAt(leaf, 62, at, { turn, flat, veins: 'from-base' }),
+    ...leafAt(leaf, 68, at, { turn, flat, veins: 'from-base' }),
     ['mark', straight(put(end, at, turn, flat), true)],
   ];
 }
 const tips: Record<string, () => Page> = {
   down: () => [
-    drawn(soil(), attitude([54, 32], 158, 1, way(22, 90, 26, 56, 38, 28))),
+    drawn(soil(), attitude([54, 34], 162, 1, way(22, 90, 26, 56, 38, 28))),
     'A heart-shaped leaf hangs from the top of its stalk; its tip points down to the ground.',
     'Una hoja con forma de corazón cuelga de lo alto de su tallito; la punta mira hacia el suelo.',
   ],
   level: () => [
-    drawn(soil(), attitude([38, 36], 90, 0.42, way(24, 90, 27, 64, 33, 44))),
+    drawn(soil(), attitude([34, 42], 90, 0.6, way(24, 90, 26, 68, 30, 52))),
     'A heart-shaped leaf lies flat in the air at the top of its stalk; its tip points straight out to the side.',
     'Una hoja con forma de corazón queda horizontal en lo alto de su tallito; la punta mira hacia un lado.',
   ],
   up: () => [
-    drawn(soil(), attitude([44, 52], 16, 1, way(24, 90, 28, 78, 38, 64))),
+    drawn(soil(), attitude([44, 56], 14, 1, way(24, 90, 28, 78, 38, 64))),
     'A heart-shaped leaf stands upright at the top of its stalk; its tip points to the sky.',
     'Una hoja con forma de corazón se levanta en lo alto de su tallito; la punta mira al cielo.',
   ],

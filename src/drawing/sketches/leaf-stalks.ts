@@ -32,11 +32,11 @@ const SLEEVE = way(36, 95, 35.5, 70, 36, 52, 42, 49, 49, 50, 50.5, 70, 51, 95);
 
 /** A leaf from behind, its stalk in front; the place of the join and the edge of the notch are accented. */
 function joined(shape: LeafShape, at: Point, veins: Veins): Mark[] {
-  const leaf = leafOf(shape, 80);
+  const leaf = leafOf(shape, 72);
   const right = (leaf.blades[0] ?? []).slice(0, 4);
   const notch = [...right.map(([x, y]): Point => [-x, y]).reverse(), ...right.slice(1)];
   return [
-    ...leafAt(leaf, 80, at, { veins }),
+    ...leafAt(leaf, 72, at, { veins }),
     ['trace', curved(put(notch, at))],
     ...tube([[46, 96], [47, (at[1] + 96) / 2], at], 5, 4),
     ['mark', ellipse(at, 6)],
@@ -68,12 +68,12 @@ const joins: Record<string, () => Page> = {
     'Una hoja sobre un cuello corto y angosto, que sale de la funda que rodea el tallo.',
   ],
   'at-edge': () => [
-    drawn(joined(BIG, [48, 56], 'from-base')),
+    drawn(joined(BIG, [48, 59], 'from-base')),
     'A heart-shaped leaf from behind: the stalk joins right at the notch, where the edge turns in.',
     'Una hoja con forma de corazón vista por detrás: el tallito se une justo en la muesca, donde entra el borde.',
   ],
   underneath: () => [
-    drawn(joined(TRAP, [48, 39], 'from-centre')),
+    drawn(joined(TRAP, [48, 43], 'from-centre')),
     'A heart-shaped leaf from behind: the stalk runs past the notch and joins well inside it, on the underside of the blade.',
     'Una hoja con forma de corazón vista por detrás: el tallito pasa la muesca y se une más adentro, por debajo de la hoja.',
   ],
@@ -125,7 +125,7 @@ const stalks: Record<string, () => Page> = {
   ],
   channelled: () => [
     drawn(
-      ['face', 'M27 30L33 92Q37 96 41 92Q44 87 48 87Q52 87 55 92Q59 96 63 92L69 30Z'],
+      ['face', 'M29 22L33 92Q37 96 41 92Q44 87 48 87Q52 87 55 92Q59 96 63 92L67 22Z'],
       ['tint', 'M39 32L44 89Q48 86 52 89L57 32Z'],
       ['line', straight(way(33, 38, 38, 94)) + straight(way(63, 38, 58, 94))],
       ['face', GUTTER],
@@ -156,7 +156,7 @@ const stalks: Record<string, () => Page> = {
       ['fine', sweep(39, 74, 37, 64, 42, 53)],
       ripples(84, 4, 38),
       ripples(84, 62, 93),
-      ['fine', sweep(46, 90, 43, 93, 44, 96) + sweep(50, 90, 52, 93, 51, 96)],
+      ['fine', sweep(47, 90, 42, 92, 40, 96) + sweep(49, 91, 49, 96) + sweep(51, 90, 56, 92, 58, 96)],
     ),
     'A small round leaf on a stalk swollen like a balloon.',
     'Una hoja pequeña y redonda sobre un tallito hinchado como un globo.',

@@ -131,7 +131,7 @@ const surfaces: Record<string, () => Page> = {
     'Una hoja toda cubierta de un polvo pálido; un dedo ha dejado una raya limpia.',
   ],
   hairy: () => [
-    drawn(sheet(false), ['trace', hairs(ROOTS, 9) + hairs(RIM, 8)]),
+    drawn(sheet(false), ['fine', hairs(ROOTS, 8)], ['trace', hairs(RIM, 7)]),
     'A leaf with many short hairs on its face and along its edge.',
     'Una hoja con muchos pelos cortos en la cara y en el borde.',
   ],
