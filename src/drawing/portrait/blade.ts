@@ -100,6 +100,15 @@ const LEAFLETS = [
   [0, 1],
 ] as const;
 
+/** Leaflets along a middle line, in pairs, and the last one at its end. */
+const PAIRS = [
+  [0.2, -62, 0.26],
+  [0.24, 62, 0.26],
+  [0.46, -58, 0.3],
+  [0.5, 58, 0.3],
+  [0.66, 0, 0.4],
+] as const;
+
 export interface Blade {
   readonly shape: string;
   readonly length: number;
@@ -112,6 +121,12 @@ export function bladeOf({ shape, length, width }: Blade, start: Point, degrees: 
     return LEAFLETS.map(([turn, size]) =>
       bladeOf({ shape: 'lance', length: length * size, width: length * 0.24 }, start, degrees + turn, bend * 0.3),
     ).join('');
+  if (shape === 'pinnate') {
+    const axis = spine(start, degrees, length, bend);
+    return PAIRS.map(([u, turn, size]) =>
+      bladeOf({ shape: 'oval', length: length * size, width: length * size * 0.72 }, axis(u), degrees + turn),
+    ).join('');
+  }
   const half = HALVES[shape] ?? (HALVES.oval as Half);
   // Lobes count as part of the length, as floras measure it.
   const whole = length / (1 - Math.min(...half.map(([u]) => u)));

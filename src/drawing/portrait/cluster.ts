@@ -37,18 +37,21 @@ const steps = (n: number, from: number, to: number): number[] =>
   Array.from({ length: n }, (_, i) => from + ((to - from) * i) / Math.max(1, n - 1));
 
 /** A feathery outline: half as wide as `wide`, in shares of the length. */
-function feather(at: Spine, length: number, wide: number, tufts: number, full = 0.75): Flowers {
+function feather(at: Spine, length: number, wide: number, tufts: number, full = 0.6): Flowers {
+  // Tufts point upwards; those of one side stand between those of the other.
   const side = (sign: number) =>
-    steps(tufts * 2 + 1, 0, 1).map((u, i) =>
-      at(u + (i % 2 ? 0.05 : 0), sign * length * (0.012 + wide * Math.sin(Math.PI * u ** full) * (i % 2 ? 1 : 0.62))),
-    );
+    steps(tufts * 2 + 1, 0, 1).map((u, i) => {
+      const out = Math.sin(Math.PI * u ** full) * (1 - u * 0.25);
+      return at(u + (i % 2 ? 0.06 : 0), sign * length * (0.012 + wide * out * (i % 2 ? 1 : 0.7)));
+    });
   const outline = `${smooth(side(1))}L${smooth(side(-1).reverse()).slice(1)}Z`;
-  const barbs = steps(tufts, 0.1, 0.8).flatMap((u, i) =>
-    [1, -1].map((sign) =>
-      straight([at(u), at(u + 0.13, sign * length * wide * 0.6 * Math.sin(Math.PI * (u + 0.06)) * (i % 2 ? 0.8 : 1))]),
-    ),
+  const barbs = steps(tufts, 0.1, 0.82).flatMap((u, i) =>
+    [1, -1].map((sign) => {
+      const out = sign * length * wide * Math.sin(Math.PI * u ** full) * (i % 2 ? 0.62 : 0.78);
+      return smooth([at(u), at(u + 0.07, out * 0.55), at(u + 0.16, out)]);
+    }),
   );
-  return { shapes: [outline], strokes: straight([at(0), at(0.5), at(0.92)]) + barbs.join('') };
+  return { shapes: [outline], strokes: smooth([at(0), at(0.5), at(0.92)]) + barbs.join('') };
 }
 
 /** Branches off an axis, each with something at its ends. */
@@ -82,7 +85,8 @@ function along(
   one: (at: Point, sign: number) => string,
 ): Flowers {
   const shapes = rows.flatMap((u) => across.map((v) => one(at(u, v * length), Math.sign(v))));
-  return { shapes, strokes: smooth(steps(5, 0, 1).map((u) => at(u))) };
+  const stalks = rows.flatMap((u) => across.map((v) => (v ? straight([at(u - 0.06), at(u, v * length)]) : '')));
+  return { shapes, strokes: smooth(steps(5, 0, 1).map((u) => at(u))) + stalks.join('') };
 }
 
 function rays(
@@ -113,13 +117,13 @@ export function flowersOf(
   degrees = 0,
 ): Flowers | undefined {
   const length = Math.max(stated, 5);
-  const bend = side * (BENDS[posture ?? ''] ?? 0);
+  const bend = side * (BENDS[posture ?? ''] ?? (form.endsWith('plume') ? 14 : 0));
   const open = posture === 'spreading' ? 1.45 : posture === 'erect' ? 0.85 : 1;
   const at = spine(base, degrees, length, bend);
   const size = (share: number) => Math.max(LEAST, length * share);
   switch (form) {
     case 'plume':
-      return feather(at, length, 0.15 * open, 7);
+      return feather(at, length, 0.2 * open, 8);
     case 'thin-plume':
       return feather(at, length, 0.08 * open, 5);
     case 'narrow-spike':
@@ -187,7 +191,7 @@ export function flowersOf(
     case 'cob': {
       const cob = band(
         steps(4, 0, 1).map((u) => at(u)),
-        (u) => Math.max(4, length * 0.17) * (u === 0 || u === 1 ? 0.6 : 1),
+        (u) => Math.max(5, length * 0.17) * (u === 0 || u === 1 ? 0.6 : 1),
       );
       return { shapes: [cob], strokes: smooth([at(1), at(1.3), at(1.65)]) };
     }
@@ -270,8 +274,8 @@ export function flowersOf(
     case 'tiny-rings':
       return along(at, length, [0.25, 0.6, 1], [-0.2, 0.2, 0], (to) => ring(to, Math.max(1.1, length * 0.07)));
     case 'small-cross':
-      return along(at, length, steps(4, 0.4, 1), [-0.16, 0.16], (to) =>
-        flower(to, Math.max(1.8, length * 0.1), 4, 0.8, 45),
+      return along(at, length, [0.72, 0.86, 1], [-0.12, 0.12], (to) =>
+        flower(to, Math.max(1.8, length * 0.085), 4, 0.8, 45),
       );
     default:
       return undefined;

@@ -16,14 +16,13 @@ export class Pad {
   readonly pieces: Piece[] = [];
   /** Roles that the figure shows so that another state would look otherwise. */
   readonly shown = new Set<string>();
-  /** Groups whose form or size is not known: they are drawn with broken lines and without colour. */
+  /** Groups whose form or size is not known: they are drawn with broken lines. */
   readonly unsure = new Set<Group>();
 
   put(group: Group, pen: Pen, path: string, at?: string): void {
     if (path === '') return;
     const unsure = this.unsure.has(group);
-    if (unsure && pen.startsWith('wash')) return;
-    const mark: Mark = unsure && pen !== 'fine' ? [group === 'flower' ? 'fine' : 'line', broken(path)] : [pen, path];
+    const mark: Mark = unsure && pen === 'face' ? [group === 'flower' ? 'fine' : 'line', broken(path)] : [pen, path];
     const last = this.pieces.at(-1);
     if (last?.group === group && last.at === at) last.marks.push(mark);
     else this.pieces.push({ group, marks: [mark], ...(at === undefined ? {} : { at }) });
@@ -31,8 +30,11 @@ export class Pad {
 
   /** A shape filled with paper, and with its colour where that is known. */
   shape(group: Group, path: string, hue: string | undefined): void {
+    const wash = hue === undefined ? undefined : (`wash-${hue}` as Pen);
+    // A broken line hides nothing: it lies on its colour, where a whole one lies beneath.
+    if (wash !== undefined && this.unsure.has(group)) this.put(group, wash, path);
     this.put(group, 'face', path);
-    if (hue !== undefined) this.put(group, `wash-${hue}` as Pen, path);
+    if (wash !== undefined && !this.unsure.has(group)) this.put(group, wash, path);
   }
 
   show(...roles: readonly string[]): void {

@@ -119,9 +119,8 @@ export function beside(height: number): {
   readonly metres: number;
   readonly share: number;
 } {
-  return height > 0.6
-    ? { thing: 'person', metres: MEASURES.person / 100, share: 0.78 }
-    : { thing: 'hand', metres: MEASURES.hand / 100, share: 0.5 };
+  if (height > 0.9) return { thing: 'person', metres: MEASURES.person / 100, share: 0.78 };
+  return { thing: 'hand', metres: MEASURES.hand / 100, share: height < 0.16 ? 0.74 : 0.5 };
 }
 
 /** `scale`: units of the figure for a metre. */

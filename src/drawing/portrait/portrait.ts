@@ -187,7 +187,7 @@ function drawn(who: Individual, height: number, month: Month | undefined): Pad {
   drawStand(whole, who.form('stand'), plant, site);
   drawBeside(whole, height, scale);
   const part = who.form('underground');
-  if (part !== undefined) drawBelow(whole, part, site.bed);
+  if (part !== undefined) drawBelow(whole, part, part === 'runners' ? site.base : site.bed);
   if (afloat && site.water !== undefined && skeletonOf(who).draw === floatingRosette) drawHanging(whole, site.base);
   whole.pieces.push(...plant);
   for (const role of pad.shown) whole.show(role);
@@ -236,7 +236,12 @@ function sketch(
     base: site.base,
     bed: site.bed,
     rise,
-    leaf: { shape: shape ?? 'oval', length: long, width: wide },
+    leaf: {
+      // Divided leaves stand like an open hand on a stalk of their own, and like a feather along a stem.
+      shape: shape === 'divided' && who.form('leaf-arrangement') !== 'basal' ? 'pinnate' : (shape ?? 'oval'),
+      length: long,
+      width: wide,
+    },
     leafHue: hueOf(who.form('leaf-colour'), LEAF_HUES),
     patterned: who.form('leaf-colour') === 'patterned',
     stemHue: hueOf(

@@ -28,6 +28,8 @@ export interface Body {
 
 /** Narrower than this a leaf is drawn as a stroke. */
 const STROKE = 1.3;
+/** And narrower than this as a thin one. */
+const FINE = 0.75;
 const LEAST_STEM = 1.3;
 
 const range = (n: number, from: number, to: number): number[] =>
@@ -46,7 +48,7 @@ function leaf(body: Body, at: Point, degrees: number, bend = 0, by = 1, squash =
   if (blade.shape === 'leafless') return;
   if (blade.width < STROKE) {
     const middle = spine(at, degrees, blade.length, bend);
-    pad.put('leaf', 'line', smooth([middle(0), middle(0.35), middle(0.7), middle(1)]));
+    pad.put('leaf', blade.width < FINE ? 'fine' : 'line', smooth([middle(0), middle(0.35), middle(0.7), middle(1)]));
     return;
   }
   pad.shape('leaf', bladeOf(blade, at, degrees, bend), body.leafHue);
@@ -178,11 +180,12 @@ export function leafyStems(body: Body): void {
         const paired = branching === 'pairs';
         for (const side of paired ? [1, -1] : [i % 2 ? 1 : -1]) {
           const far =
-            Math.max(body.leaf.length * 0.6, length * (paired ? 0.13 : 0.075) * (1.15 - u * 0.6)) *
+            Math.max(body.leaf.length * 0.6, length * (paired ? 0.17 : 0.085) * (1.15 - u * 0.6)) *
             (paired && side < 0 ? 0.65 : 1);
           const end = twig(u, side, far);
           bunch(end, side, 1.15);
-          if (far > body.leaf.length * 1.2) bunch(between(at(u), end, 0.55), side, 1);
+          if (far > body.leaf.length)
+            for (const on of [0.4, 0.7]) bunch(between(at(u), end, on), side * (on > 0.5 ? 1 : 0.6), 1.1);
         }
       } else if (set === 'opposite') {
         if (i % 2) for (const side of [0.3, -0.3]) hold(u, side, 0.7, by);
@@ -265,8 +268,8 @@ export function rushes(body: Body): void {
         leaf(
           body,
           [root[0] + share * 1.5, root[1]],
-          lean + share * 7,
-          Math.sign(share) * (10 + 22 * Math.abs(share)),
+          lean + share * 4,
+          Math.sign(share) * (5 + 12 * Math.abs(share)),
           whole / body.leaf.length / 1,
         );
       }
@@ -341,7 +344,7 @@ export function rosette(body: Body): void {
             ? body.leaf.length * 0.2
             : body.leaf.length * 0.66;
     const stalk = Math.max(rise * 0.16, (rise - up) * about(body, 1 - 0.34 * Math.abs(share), 0.05));
-    const at = spine([x + share * 4, y], share * 30, stalk, share * 20);
+    const at = spine([x + share * 4, y], share * (trunk ? 46 : 30), stalk, share * 20);
     const top = at(1);
     stem(body, [at(0), at(0.5), top], Math.max(1.5, body.leaf.width * 0.05), 0.7);
     if (body.leaf.shape === 'shield') {
@@ -450,18 +453,13 @@ export function floatingRosette(body: Body): void {
       leaf(body, base, degrees, share * 10, about(body, 0.96, 0.08));
       continue;
     }
-    const stalk = Math.max(
-      6,
-      (body.rise * (body.head ? 0.8 : 1) - body.leaf.length * 0.85) * (1 - 0.3 * Math.abs(share)),
-    );
+    const high = (body.rise * (body.head ? 0.72 : 1) - body.leaf.length * 0.85) * (1 - 0.42 * Math.abs(share));
+    const stalk = Math.max(6, high);
     const top = from(base, degrees, stalk);
-    if (swollen)
-      pad.shape(
-        'leaf',
-        bladeOf({ shape: 'oval', length: stalk, width: Math.max(4, stalk * 0.24) }, base, degrees),
-        body.leafHue,
-      );
-    else pad.put('leaf', 'line', straight([base, top]));
+    stem(body, [base, from(base, degrees, stalk / 2), top], 2.2);
+    // The float is the lower part of the stalk.
+    const float: Blade = { shape: 'oval', length: stalk * 0.62, width: Math.max(5, stalk * 0.26) };
+    if (swollen) pad.shape('leaf', bladeOf(float, base, degrees), body.leafHue);
     leaf(body, top, degrees * 0.7, share * 8, about(body, 0.95, 0.06));
   }
   if (body.head) {
