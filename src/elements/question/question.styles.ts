@@ -10,7 +10,7 @@ export const questionStyles = css`
   @container (max-width: 32em) { .pictured:not(.columns) { grid-template-columns: minmax(0, 1fr); } }
   .columns.columns { grid-template-columns: repeat(auto-fill, minmax(min(100%, 8.25em), 1fr)); }
   .columns .card { flex-wrap: wrap; align-items: start; align-content: start; gap: 0.4em 0.55em; padding: 0.5em 0.5em 0.6em; }
-  .columns .place { inline-size: 100%; max-inline-size: 9em; margin-inline: auto; }
+  .columns .place { inline-size: 100%; max-inline-size: 7.5em; margin-inline: auto; }
   .columns .text { flex: 1; }
   .columns .title { hyphens: auto; }
   .size { font-variant-numeric: lining-nums; }

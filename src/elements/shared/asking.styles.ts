@@ -45,11 +45,12 @@ export const askingStyles = css`
   .question > .plain { margin-inline-start: -0.5em; }
   .sureness { display: grid; grid-template-columns: repeat(3, 1fr); gap: 0.5em; }
   .sureness button { padding-inline: 0.4em; line-height: 1.2; }
-  .others { display: flex; flex-wrap: wrap; justify-content: center; column-gap: 1em; }
+  .others { display: flex; flex-wrap: wrap; justify-content: center; column-gap: 0.5em; }
+  .others .plain { padding-inline: 0.3em; font-size: 0.94em; }
   .others .outline { flex: 1; white-space: nowrap; padding-inline: 0.75em; }
   @container (min-width: 40em) {
     .sureness { grid-template-columns: repeat(3, minmax(8em, auto)); justify-content: start; }
-    .others { justify-content: start; }
+    .others { justify-content: start; column-gap: 1em; }
     .others .outline { flex: 0 1 auto; min-inline-size: 14em; }
   }
 
