@@ -65,6 +65,8 @@ export interface Compared {
   readonly answers: readonly KeyAnswer[];
 }
 
+/** A difference that the author writes of counts as so many times one that only the traits show (ours). */
+const WRITTEN = 1.5;
 /** What a difference is worth beside one that always holds (ours). */
 const WORTH: Readonly<Record<Difference, number>> = { always: 1, usually: 0.7, partly: 0.25 };
 
@@ -150,7 +152,7 @@ function lookingOf({ asked, effort, months, caution }: Character, month: Month):
 
 /** What a look promises: how sure the differences are and how well it is read, for what it costs. A fact and the ground come last. */
 function worthOf({ character, pairs, looking }: ComparedRow): number {
-  const sure = pairs.reduce((sum, { difference }) => sum + WORTH[difference], 0);
+  const sure = pairs.reduce((sum, { difference, words }) => sum + WORTH[difference] * (words ? WRITTEN : 1), 0);
   const worth = (sure * (1 - character.misread) * (THERE[character.part] ?? 1)) / COST[character.effort];
   return looking === 'fact' || looking === 'dig' ? worth / 100 : worth;
 }

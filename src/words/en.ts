@@ -142,7 +142,8 @@ export const en: Words = {
       'Nothing here that may be looked at tells them apart for certain. Leave it to a person who knows plants.',
     one: (n) => (n === 1 ? 'This one is enough' : `One of the ${n} that are enough`),
     difference: { always: 'Always different', usually: 'Usually different', partly: 'Different in part' },
-    pair: (names, difference) => `${names}: ${difference}`,
+    pair: (difference, names) => `${difference}: ${names}`,
+    from: (one, other) => `${one} from ${other}`,
     looking: {
       now: 'To be seen now, without touching',
       careful: 'To be seen now, with care',
@@ -157,6 +158,7 @@ export const en: Words = {
     absent: 'Does not have this',
     unknown: 'Not known',
     saw: 'You saw this',
+    partly: (n) => (n === 1 ? 'Different only in part: 1 more feature' : `Different only in part: ${n} more features`),
     alike: (n) => (n === 1 ? 'Alike in 1 more feature' : `Alike in ${n} more features`),
     unknownOf: (features) => `Not known, or not there, in each of them: ${features}.`,
     stack: 'One below the other',

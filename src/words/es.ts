@@ -264,7 +264,8 @@ export const es: Words = {
       'Nada de lo que se puede mirar aquí las distingue con certeza. Déjelo a una persona que conozca las plantas.',
     one: (n) => (n === 1 ? 'Este basta' : `Uno de los ${n} que bastan`),
     difference: { always: 'Siempre distinto', usually: 'Por lo común distinto', partly: 'Distinto en parte' },
-    pair: (names, difference) => `${names}: ${difference}`,
+    pair: (difference, names) => `${difference}: ${names}`,
+    from: (one, other) => `${one} de ${other}`,
     looking: {
       now: 'Se ve ahora, sin tocar',
       careful: 'Se ve ahora, con cuidado',
@@ -279,6 +280,7 @@ export const es: Words = {
     absent: 'No tiene esto',
     unknown: 'No se sabe',
     saw: 'Usted vio esto',
+    partly: (n) => (n === 1 ? 'Distintas solo en parte: 1 rasgo más' : `Distintas solo en parte: ${n} rasgos más`),
     alike: (n) => (n === 1 ? 'Iguales en 1 rasgo más' : `Iguales en ${n} rasgos más`),
     unknownOf: (features) => `No se sabe, o no lo tienen todas: ${features}.`,
     stack: 'Una debajo de otra',

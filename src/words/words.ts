@@ -239,8 +239,9 @@ export interface ComparisonWords {
   /** Beside a character that is one of so many that are enough. */
   readonly one: (characters: number) => string;
   readonly difference: Readonly<Record<'always' | 'usually' | 'partly', string>>;
-  /** How two of three plants differ. */
-  readonly pair: (names: string, difference: string) => string;
+  /** Of three plants, which differ so: one of them, or pairs joined. */
+  readonly pair: (difference: string, names: string) => string;
+  readonly from: (one: string, other: string) => string;
   readonly looking: {
     readonly now: string;
     readonly careful: string;
@@ -255,6 +256,7 @@ export interface ComparisonWords {
   readonly absent: string;
   readonly unknown: string;
   readonly saw: string;
+  readonly partly: (features: number) => string;
   readonly alike: (features: number) => string;
   /** The characters, joined. */
   readonly unknownOf: (features: string) => string;

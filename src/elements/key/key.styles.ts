@@ -11,6 +11,7 @@ export const keyStyles = css`
   leadwort-standing, .verdict, .guidance { margin-block-start: 1.25em; }
   /* The room of what comes after the first question is kept for it. */
   leadwort-standing:not(:defined) { display: block; min-block-size: 3.5em; }
+  leadwort-comparison { border-block-end: 0.1em solid var(--line); padding-block-end: 1.25em; margin-block-end: 1.25em; }
   .stream { margin-block-start: 0.75em; }
 
   .walking:has(p) { padding-inline-start: 1em; border-inline-start: 0.2em solid var(--reed); margin-block-end: 1.25em; }
@@ -59,6 +60,8 @@ export const keyStyles = css`
   .foot > .plain, .foot > .outline { margin-block-start: 0.5em; }
 
   @media print {
+    /* While plants are compared, that is what is printed. */
+    leadwort-comparison ~ .page { display: none; }
     .page:not(:has(.sheet[open])) > .foot, .ways { display: none; }
     /* While the printed key is open, it is what is printed. */
     .page:has(.sheet[open]) { display: block; }

@@ -1,5 +1,5 @@
 import { html, type LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { query, state } from 'lit/decorators.js';
+import { property, query, state } from 'lit/decorators.js';
 import type { Settings } from '../../contexts/index.ts';
 import type { RequestName, Requests, Snapshot } from '../../session/index.ts';
 import { LeadwortHolder } from '../shared/holder.ts';
@@ -36,10 +36,12 @@ const WIDE = 60;
  * @csspart standing - What it could be.
  * @csspart verdict - What may be said.
  * @csspart guidance - What to do and not to do.
+ * @csspart comparison - Plants side by side, when somebody asked for it.
  * @csspart foot - Settings, names, and the start with a new plant.
  * @fires {CustomEvent} leadwort-answer - A question was answered or passed over.
  * @fires {CustomEvent} leadwort-verdict - The kind of verdict or the leading taxon changed: `{kind, taxa}`.
  * @fires {CustomEvent} leadwort-guidance - What to do about a taxon was opened: `{taxon}`.
+ * @fires {CustomEvent} leadwort-comparison - Plants were asked to be shown side by side; none when that was closed: `{taxa}`.
  * @attr {string} lang - Language of the words; else the nearest `lang` on the page.
  * @cssprop --leadwort-ink - Colour of text.
  * @cssprop --leadwort-paper - Colour behind it.
@@ -52,6 +54,9 @@ const WIDE = 60;
  */
 export class LeadwortKey extends LeadwortHolder {
   static override styles = [shared, keyStyles];
+
+  /** Ids of two or three plants to show side by side, separated by spaces; none: none. */
+  @property() compare = '';
 
   /** Parts that were asked for and did not come, for want of a connection. */
   @state() private missing: ReadonlySet<LatePart> = new Set();
@@ -79,6 +84,13 @@ export class LeadwortKey extends LeadwortHolder {
     },
   };
   #shown: LitElement | null = null;
+  /** What the comparison was opened from: the focus goes back there. */
+  #opener: HTMLElement | undefined;
+
+  constructor() {
+    super();
+    this.addEventListener('leadwort-comparison', (event) => void this.#compare(event));
+  }
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -93,7 +105,8 @@ export class LeadwortKey extends LeadwortHolder {
   protected override updated(_changed: PropertyValues): void {
     if (this.provider.state.phase !== 'ready') return;
     // The first question is on the screen; what follows the answers comes while a person reads it.
-    this.#bring(['question', ...AFTER_ANSWERS]);
+    this.#bring(['question', 'term', ...AFTER_ANSWERS]);
+    if (this.compare) this.#bring(['comparison']);
     if (this.wide && this.provider.state.store.snapshot.walk) this.#bring(['stream']);
     const { shown } = this;
     if (this.#shown && shown && shown !== this.#shown && this.#pressed) void this.#focusShown();
@@ -105,6 +118,20 @@ export class LeadwortKey extends LeadwortHolder {
     await this.updateComplete;
     await this.shown?.updateComplete;
     this.shown?.focus();
+  }
+
+  /** Opens the comparison and takes a person there, or closes it and takes them back. */
+  async #compare(event: HTMLElementEventMap['leadwort-comparison']): Promise<void> {
+    const from = event.composedPath()[0] as HTMLElement;
+    this.compare = event.detail.taxa.join(' ');
+    if (this.compare === '') {
+      (this.#opener?.isConnected ? this.#opener : this.shown)?.focus();
+      return;
+    }
+    if (from.localName === 'button') this.#opener = from;
+    await this.updateComplete;
+    await bring('comparison').catch(() => undefined);
+    this.renderRoot.querySelector<HTMLElement>('[part=comparison]')?.focus();
   }
 
   #send<Name extends RequestName>(name: Name, detail: Requests[Name]): void {
@@ -162,7 +189,12 @@ export class LeadwortKey extends LeadwortHolder {
     const { words } = settings;
     const { asked, question, prepared } = snapshot;
     const forked = prepared.key.couplets.length > 0;
-    return html`
+    return html`${
+      this.compare
+        ? html`<leadwort-comparison part="comparison" closable lang=${words.language} taxa=${this.compare}></leadwort-comparison>
+          ${this.#renderMissing(['comparison'], settings)}`
+        : nothing
+    }
       <div class=${`page ${asked || question ? 'asking' : 'done'} ${forked ? 'forked' : ''}`} lang=${words.language} @click=${this.#press}>
         <leadwort-trail part="trail"></leadwort-trail>
         <div class="ask">
@@ -199,7 +231,7 @@ export class LeadwortKey extends LeadwortHolder {
 
   #renderStream(settings: Settings): TemplateResult {
     return html`<details class="stream" ?open=${this.wide} @toggle=${(event: Event) => this.#toggleStream(event)}>
-      <summary>${settings.words.stream.open}</summary>
+      <summary>${settings.words.key.stream}</summary>
       <leadwort-stream part="stream"></leadwort-stream>
       ${this.#renderMissing(['stream'], settings)}
     </details>`;

@@ -18,7 +18,7 @@ export const styles = css`
   .plant { display: flex; flex-wrap: wrap; gap: 0 0.6em; align-items: baseline; }
   .plant .common { font-size: 1.1em; }
   .alike { display: grid; gap: 0.15em; }
-  .alike li { padding-inline-start: 0.25em; }
+  .alike li { display: flex; flex-wrap: wrap; align-items: center; column-gap: 0.9em; padding-inline-start: 0.25em; }
   .plants button { padding-inline: 0; }
   @media print { [part='field'] { display: none; } }
   @media (forced-colors: active) { .lines li::before { background: CanvasText; } }

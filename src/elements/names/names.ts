@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { query, state } from 'lit/decorators.js';
 import type { Key, SharedName, Standing, Taxon } from '../../key/index.ts';
 import { isOpen, type LookalikeOf, lookalikesOf, type Snapshot } from '../../session/index.ts';
+import { compareButton } from '../shared/compare.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { plant, plantName } from '../shared/plant.ts';
 import { standingOf } from '../shared/reasons.ts';
@@ -17,6 +18,7 @@ const STANDINGS: readonly Standing[] = ['native', 'introduced', 'invasive'];
  * features and never to advice, since a name alone settles nothing.
  *
  * @tag leadwort-names
+ * @fires leadwort-comparison - A plant was asked to be shown beside a look-alike. Detail: `{ taxa }`.
  * @csspart field - The search field.
  * @csspart results - The plants found.
  */
@@ -83,25 +85,28 @@ export class LeadwortNames extends LeadwortPart {
           ? html`<p>${words.names.now(words.common.odds(standingOf(snapshot, taxon.id).probability))}</p>`
           : nothing
       }
-      ${alike.length > 0 ? this.renderAlike(snapshot, alike) : nothing}
+      ${alike.length > 0 ? this.renderAlike(snapshot, taxon, alike) : nothing}
       <button class="plain" type="button" @click=${() => this.check(snapshot, taxon)}>
         ${words.names.check}<span class="unseen">: ${name.text}</span>
       </button>`;
   }
 
   /** Look-alikes by where they belong, natives first: that is what a name hides. */
-  private renderAlike({ prepared }: Snapshot, alike: readonly LookalikeOf[]): TemplateResult {
+  private renderAlike({ prepared }: Snapshot, of: Taxon, alike: readonly LookalikeOf[]): TemplateResult {
     const { words, language } = this.saying;
     const groups = STANDINGS.map((status) => ({ status, some: alike.filter((one) => one.taxon.status === status) }));
     return html`<div class="alike">
-      <p>${words.names.alike}:</p>
+      <p>${words.names.alike}: <span class="quiet">${words.comparison.press}</span></p>
       <ul>
         ${groups.map(({ status, some }) =>
           some.length === 0
             ? nothing
-            : html`<li>${statusOf(status, words)}: ${some.map(({ taxon }, i) => {
+            : html`<li>${statusOf(status, words)}: ${some.map(({ taxon }) => {
                 const { text, lang } = plantName(prepared.key, taxon, language);
-                return html`${i > 0 ? ', ' : nothing}<span lang=${lang}>${text}</span>`;
+                return compareButton(
+                  [of.id, taxon.id],
+                  html`<span class="unseen">${words.comparison.open}: </span><span lang=${lang}>${text}</span>`,
+                );
               })}</li>`,
         )}
       </ul>

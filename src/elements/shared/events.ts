@@ -12,6 +12,11 @@ export interface LeadwortEvents {
   'leadwort-verdict': { readonly kind: VerdictKind; readonly taxa: readonly string[] };
   /** What to do about a taxon was opened. Fired by the guidance. */
   'leadwort-guidance': { readonly taxon: string };
+  /**
+   * Plants were asked to be shown side by side, or the comparison was closed: then none. Fired by the verdict, the
+   * standing, the name search and the comparison.
+   */
+  'leadwort-comparison': { readonly taxa: readonly string[] };
 }
 
 declare global {

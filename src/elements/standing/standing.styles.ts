@@ -4,7 +4,7 @@ export const styles = css`
   /* The whole head opens the list: the button's target is laid over the sentence. */
   .head { position: relative; display: flex; flex-wrap: wrap; align-items: center; gap: 0 1em; padding: 0.25em 1em; background: var(--silt); border-radius: var(--radius); }
   .head p { flex: 1 1 14em; padding-block: 0.5em; font-weight: 600; text-wrap: pretty; }
-  .head button { padding-inline: 0; }
+  .head button, .compare { padding-inline: 0; text-align: start; }
   .head button::after { content: ''; position: absolute; inset: 0; border-radius: var(--radius); }
   .head button:focus-visible { outline: none; }
   .head button:focus-visible::after { outline: 0.2em solid var(--reed); outline-offset: 0.15em; }

@@ -3,6 +3,7 @@ import { state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Snapshot } from '../../session/index.ts';
 import { bar, barStyles } from '../shared/bar.ts';
+import { compareButton } from '../shared/compare.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { plant, plantName, taxonOf } from '../shared/plant.ts';
 import { reasons, reasonsStyles } from '../shared/reasons.ts';
@@ -21,6 +22,7 @@ const OUTSIDE_SAID = 0.05;
  * How every plant stands after the answers: one sentence, which opens to the plants that still fit.
  *
  * @tag leadwort-standing
+ * @fires leadwort-comparison - A plant was asked to be shown beside the leading one. Detail: `{ taxa }`.
  * @csspart sentence - The one sentence; said aloud when it changes.
  * @csspart list - The list of plants.
  */
@@ -93,8 +95,17 @@ export class LeadwortStanding extends LeadwortPart {
     return html`${name}${this.renderOdds(line.probability)}
       <details>
         <summary class="plain">${saying.words.standing.why}<span class="unseen">: ${plantName(key, taxon, saying.language).text}</span></summary>
-        ${reasons(snapshot, line, saying)}
+        ${reasons(snapshot, line, saying)} ${this.renderCompare(snapshot, line.taxon)}
       </details>`;
+  }
+
+  /** Each plant beside the leading one. */
+  private renderCompare({ identification, prepared }: Snapshot, taxon: string): TemplateResult | typeof nothing {
+    const lead = identification.standing[0]?.taxon;
+    if (lead === undefined || lead === taxon) return nothing;
+    const { words, language } = this.saying;
+    const { text } = plantName(prepared.key, taxonOf(prepared, lead), language);
+    return compareButton([lead, taxon], words.comparison.openWith(text));
   }
 
   private renderOdds(probability: number): TemplateResult {

@@ -2,9 +2,11 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import { type Check, isOpen, type LookalikeOf, lookalikesOf, type Snapshot } from '../../session/index.ts';
+import { compareButton } from '../shared/compare.ts';
 import { plantName, taxonOf } from '../shared/plant.ts';
 import { type Saying, said } from '../shared/said.ts';
 import { statusOf } from '../shared/status.ts';
+import { terms } from '../shared/terms.ts';
 
 /** How many look-alikes still to be checked are shown at once. */
 const FEW = 3;
@@ -33,7 +35,7 @@ export function renderLookalikes(
     html`<ul class="alike">${repeat(
       some,
       (one) => one.taxon.id,
-      (one, i) => html`<li>${renderOne(snapshot, one, opened && i === 0, view)}</li>`,
+      (one, i) => html`<li>${renderOne(snapshot, taxon, one, opened && i === 0, view)}</li>`,
     )}</ul>`;
   const folded = (summary: string, some: readonly LookalikeOf[]) =>
     some.length > 0 ? html`<details class="more"><summary>${summary}</summary>${list(some, false)}</details>` : nothing;
@@ -44,10 +46,21 @@ export function renderLookalikes(
     ${folded(words.verdict.moreAlike(rest.length), rest)} ${folded(words.verdict.toldFrom(tested.length), tested)}`;
 }
 
-function renderOne({ prepared }: Snapshot, one: LookalikeOf, opened: boolean, view: LookalikesView): TemplateResult {
+function renderOne(
+  { prepared }: Snapshot,
+  taxon: string,
+  one: LookalikeOf,
+  opened: boolean,
+  view: LookalikesView,
+): TemplateResult {
   const { words, language, say } = view.saying;
   const { tested, untested, partly } = words.verdict;
   const name = plantName(prepared.key, one.taxon, language);
+  const earlier = (i: number) =>
+    one.checks
+      .slice(0, i)
+      .map((check) => say(check.words))
+      .join(' ');
   const test = one.tested ? tested : one.told.length > 0 ? partly(one.told.length, one.needs) : untested;
   return html`<details ?open=${opened}>
     <summary>
@@ -57,8 +70,9 @@ function renderOne({ prepared }: Snapshot, one: LookalikeOf, opened: boolean, vi
       </span>
     </summary>
     <ul class="checks">
-      ${one.checks.map((check) => html`<li><p>${say(check.words)}</p>${renderCheck(check, view)}</li>`)}
+      ${one.checks.map((check, i) => html`<li><p>${terms(say(check.words), earlier(i))}</p>${renderCheck(check, view)}</li>`)}
     </ul>
+    ${compareButton([taxon, one.taxon.id], html`${words.comparison.open}<span class="unseen">: ${name.text}</span>`)}
   </details>`;
 }
 

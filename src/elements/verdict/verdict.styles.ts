@@ -32,7 +32,8 @@ export const styles = css`
   .test svg { inline-size: 1em; block-size: 1em; }
   .test.tested { color: var(--reed); }
   .checks { display: grid; gap: 0.5em; padding-block-end: 0.9em; }
-  .checks button { padding-inline: 0; }
+  .checks button, .alike .compare { padding-inline: 0; }
+  .compare.outline { justify-self: start; }
   .why > *:not(summary) { margin-inline-start: 0.25em; }
   @media print {
     section:not(.none) { background: none; border: 1px solid var(--line); }

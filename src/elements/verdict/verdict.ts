@@ -1,6 +1,7 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import type { VerdictKind } from '../../key/index.ts';
+import { MOST_COMPARED, type VerdictKind } from '../../key/index.ts';
 import type { Snapshot } from '../../session/index.ts';
+import { compareButton } from '../shared/compare.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { latin, plantName, taxonOf } from '../shared/plant.ts';
 import { answerLine, reasons, reasonsStyles, standingOf } from '../shared/reasons.ts';
@@ -23,6 +24,7 @@ const STILL_SAID = 0.01;
  * answer on.
  *
  * @tag leadwort-verdict
+ * @fires leadwort-comparison - Plants were asked to be shown side by side. Detail: `{ taxa }`.
  * @csspart verdict - The whole.
  * @csspart heading - What may be said, in one sentence; said aloud when it changes.
  * @csspart stop - The key's cautions.
@@ -89,6 +91,7 @@ export class LeadwortVerdict extends LeadwortPart {
     return html`
       <p class="sure">${words.verdict.couldBe(words.common.or(taxa.map((taxon) => plantName(key, taxon, language).text)))}</p>
       ${this.renderStill(snapshot, lead?.status === 'invasive')}
+      ${taxa.length > 1 && taxa.length <= MOST_COMPARED ? compareButton(snapshot.identification.verdict.taxa, words.comparison.open, 'outline') : nothing}
       <p>${snapshot.question ? words.verdict.openNext : words.verdict.openEnd}</p>
       ${this.renderStop(snapshot)} ${this.renderRecheck(snapshot)}`;
   }
