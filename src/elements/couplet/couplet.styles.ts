@@ -7,6 +7,7 @@ export const coupletStyles = css`
   .bar p:not(:has(b)) { display: none; }
   @container (min-width: 29em) { .lead .title { font-size: 1.12em; } .lead { padding: 1.1em 1.15em 1.25em; min-block-size: 7em; } }
   .lead input { margin-block-start: 0.2em; }
+  .lead:not(.several):has(.places) { align-items: center; }
   .places { flex: none; display: flex; gap: 0.4em; min-inline-size: 0; }
   .places .place { min-inline-size: 0; }
   .places ~ input { order: 1; margin-inline-start: auto; }
@@ -15,7 +16,7 @@ export const coupletStyles = css`
   .several .place { flex: 0 1 4em; }
   .several .text { order: 2; flex: 1 0 100%; }
   @container (min-width: 29em) {
-    .lead { flex-wrap: wrap; align-content: start; gap: 0.5em 0.8em; padding: 1em; }
+    .lead.lead { flex-wrap: wrap; align-items: flex-start; align-content: start; gap: 0.5em 0.8em; padding: 1em; }
     .places ~ input { order: 0; margin-inline-start: 0; }
     .lead .places { flex: 1 0 100%; margin-block-end: 0.3em; }
     .lead .place { flex: 0 1 9em; }
