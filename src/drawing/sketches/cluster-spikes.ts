@@ -129,26 +129,38 @@ function brownTufts(): Drawing {
 }
 
 function whiteTail(): Drawing {
-  const axis = bezier([48, 72], [46, 46], [38, 12], [59, 12], 14).concat(
+  const axis = bezier([48, 73], [46, 46], [38, 12], [59, 12], 14).concat(
     bezier([59, 12], [72, 13], [77, 28], [78, 48], 10).slice(1),
   );
-  /** Tiny flowers in two rows on each side, smaller and closer toward the tip. */
-  const flowers = upTo(48).map((i) => {
-    const share = 1 - (1 - i / 52) ** 1.12;
+  /** Tiny flowers all around, shorter and closer toward the tip. */
+  const flowers = upTo(78).map((i) => {
+    const share = 1 - (1 - i / 80) ** 1.1;
     const { point, heading } = along(axis, share);
-    const off = (5.6 - 4.4 * share) * (i % 4 < 2 ? 1 : 0.36);
-    return spot(from(point, heading + (i % 2 ? 90 : -90), off), 1.9 - 1.1 * share);
-  });
-  const stamens = upTo(22).map((i) => {
-    const share = i / 26;
-    const { point, heading } = along(axis, share);
-    const side = i % 2 ? 1 : -1;
-    return hair(from(point, heading + side * 90, 6.6 - 4.4 * share), heading + side * 70, 3);
+    const turn = heading + (i % 2 ? 1 : -1) * (i % 4 < 2 ? 84 : 52);
+    return {
+      stem: hair(point, turn, (6.6 - 4.6 * share) * (i % 4 < 2 ? 1 : 0.85)),
+      end: from(point, turn, 6.8 - 4.6 * share),
+      outer: i % 4 < 2,
+    };
   });
   return [
-    ['line', `${STALK}${smooth([...upTo(5).map((k) => along(axis, 0.8 + k * 0.05).point)])}`],
-    ['fine', stamens.join('')],
-    ['fine', flowers.join('')],
+    ['line', STALK],
+    [
+      'wash-white',
+      band(
+        axis.filter((_, i) => i % 3 === 0),
+        (share) => 13 - 9 * share,
+      ),
+    ],
+    ['fine', smooth(axis.filter((_, i) => i % 4 === 0))],
+    ['fine', flowers.map(({ stem }) => stem).join('')],
+    [
+      'line',
+      flowers
+        .filter(({ outer }) => outer)
+        .map(({ end }) => dot(end))
+        .join(''),
+    ],
   ];
 }
 
@@ -190,7 +202,7 @@ function blueSpike(): Drawing {
         ['wash-blue', spot(centre, r * 0.66)],
       ],
     ),
-    ['solid', rows.map(([centre, r, tilt]) => spot(from(centre, tilt, r * 0.42), 1.3)).join('')],
+    ['line', rows.map(([centre, r, tilt]) => dot(from(centre, tilt, r * 0.42))).join('')],
   ];
 }
 

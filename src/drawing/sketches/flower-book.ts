@@ -1,20 +1,17 @@
-// A sketch book from drawings and their alternative texts, both by the form's name.
+// The pages of a book whose drawings and alternative texts stand in files of their own, both by the form's name.
 import type { Drawing } from '../../key/index.ts';
 import type { Sketch, SketchBook } from '../sketch.ts';
+import { bookOf, type Page } from './book.ts';
 
-export function bookOf(
+export function bookFrom(
   role: string,
   drawings: Readonly<Record<string, () => Drawing>>,
   alts: Readonly<Record<string, Sketch['alt']>>,
 ): SketchBook {
-  const drawn = new Map(Object.entries(drawings));
-  const told = new Map(Object.entries(alts));
-  return {
-    role,
-    forms: [...drawn.keys()],
-    sketch: ({ form }) => {
-      const [drawing, alt] = [drawn.get(form), told.get(form)];
-      return drawing && alt && { drawing: drawing(), alt };
-    },
-  };
+  const pages = Object.entries(drawings).map(([form, draw]): [string, () => Page] => {
+    const alt = alts[form];
+    if (!alt) throw new Error(`${role}: no alternative text for ${form}`);
+    return [form, () => [draw(), alt.en, alt.es]];
+  });
+  return bookOf(role, Object.fromEntries(pages));
 }

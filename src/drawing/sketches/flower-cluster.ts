@@ -5,9 +5,9 @@ import { GRASS_HEADS } from './cluster-grasses.ts';
 import { SMALL_FLOWERS } from './cluster-small.ts';
 import { SPIKES } from './cluster-spikes.ts';
 import { FLOWER_ALT } from './flower-alt.ts';
-import { bookOf } from './flower-book.ts';
+import { bookFrom } from './flower-book.ts';
 
-export const FLOWER_CLUSTER = bookOf(
+export const FLOWER_CLUSTER = bookFrom(
   'flower-cluster',
   { ...GRASS_HEADS, ...SPIKES, ...BLOOMS, ...SMALL_FLOWERS },
   FLOWER_ALT,

@@ -1,6 +1,6 @@
 // Strokes that flowers, seed heads and fruits share, written short. Lengths in units of the drawing, angles in degrees.
 import type { Random } from '../../engine/trial/index.ts';
-import { add, between, from, num, type Point, scaled } from '../geometry.ts';
+import { add, between, ellipse, from, num, type Point, straight } from '../geometry.ts';
 
 const at = ([x, y]: Point): string => `${num(x)} ${num(y)}`;
 
@@ -20,10 +20,7 @@ export function onArc(a: Point, b: Point, bow: number, share: number): Point {
 }
 
 /** A short straight stroke. */
-export const hair = (a: Point, degrees: number, length: number): string => {
-  const [dx, dy] = scaled(from([0, 0], degrees, length), 1);
-  return `M${at(a)}l${num(dx)} ${num(dy)}`;
-};
+export const hair = (a: Point, degrees: number, length: number): string => straight([a, from(a, degrees, length)]);
 
 /** A closed shape pointed at both ends: a spikelet, a narrow petal, a bract. */
 export const lens = (a: Point, b: Point, width: number, skew = 0): string =>
@@ -52,11 +49,14 @@ export function rosette(centre: Point, radius: number, lobes: number, degrees = 
 }
 
 /** A dot as wide as the pen. */
-export const dot = ([x, y]: Point): string => `M${num(x)} ${num(y)}h.3`;
+export const dot = ([x, y]: Point): string =>
+  straight([
+    [x, y],
+    [x + 0.3, y],
+  ]);
 
-/** A round spot small enough that two arcs of the shortest writing do. */
-export const spot = ([x, y]: Point, r: number): string =>
-  `M${num(x - r)} ${num(y)}a${num(r)} ${num(r)} 0 1 1 ${num(2 * r)} 0a${num(r)} ${num(r)} 0 1 1 ${num(-2 * r)} 0Z`;
+/** A round spot. */
+export const spot = (centre: Point, radius: number): string => ellipse(centre, radius);
 
 /** The point at a share of the way along points, and where it heads there (0 up, 90 to the right). */
 export function along(points: readonly Point[], share: number): { readonly point: Point; readonly heading: number } {

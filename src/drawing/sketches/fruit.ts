@@ -1,7 +1,7 @@
 // The book of fruits and seeds.
-import { bookOf } from './flower-book.ts';
+import { bookFrom } from './flower-book.ts';
 import { FRUIT_ALT } from './fruit-alt.ts';
 import { DRY_FRUITS } from './fruit-dry.ts';
 import { SOFT_FRUITS } from './fruit-soft.ts';
 
-export const FRUIT = bookOf('fruit', { ...DRY_FRUITS, ...SOFT_FRUITS }, FRUIT_ALT);
+export const FRUIT = bookFrom('fruit', { ...DRY_FRUITS, ...SOFT_FRUITS }, FRUIT_ALT);
