@@ -33,7 +33,7 @@ export class LeadwortTerm extends LeadwortPart {
   /** Opened once, what it says stays: taken away on closing, it would take the focus along. */
   #filled = false;
   @query('#panel') private panel!: HTMLElement | null;
-  @query('[part=word]') private button!: HTMLElement | null;
+  @query('[part=word]') private button!: HTMLButtonElement | null;
 
   readonly #away = (event: Event): void => {
     if (event instanceof KeyboardEvent ? event.key === 'Escape' : !event.composedPath().includes(this))
@@ -51,7 +51,8 @@ export class LeadwortTerm extends LeadwortPart {
   }
 
   protected override updated(changed: PropertyValues): void {
-    if (changed.has('open') && !LeadwortTerm.popovers) this.#listen(this.open);
+    if (LeadwortTerm.popovers && this.button) this.button.popoverTargetElement = this.panel;
+    else if (changed.has('open')) this.#listen(this.open);
   }
 
   /** A browser with popovers closes one for Escape, for a tap elsewhere and for the next by itself. */
@@ -90,8 +91,7 @@ export class LeadwortTerm extends LeadwortPart {
     return html`<button
         part="word"
         type="button"
-        popovertarget=${pops ? 'panel' : nothing}
-        aria-expanded=${String(this.open)}
+        aria-expanded=${this.open ? 'true' : 'false'}
         aria-controls="panel"
         @click=${() => {
           if (!pops) this.open = !this.open;
@@ -102,7 +102,7 @@ export class LeadwortTerm extends LeadwortPart {
         id="panel"
         role="group"
         aria-labelledby="term"
-        popover=${pops ? 'auto' : nothing}
+        .popover=${pops ? 'auto' : null}
         ?hidden=${!pops && !this.open}
         @beforetoggle=${this.#toggle}
       >${this.#filled ? this.#renderPanel(term) : nothing}</div>`;
