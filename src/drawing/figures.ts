@@ -124,7 +124,7 @@ const HAND: readonly Point[] = [
 
 /** An open left hand from the back, `length` units from the wrist to the tip of the middle finger, wrist at `at`. */
 export const handOf = (length: number, at: Point = [0, 0], degrees = 0): string =>
-  smooth(placed(HAND, length, at, degrees), true);
+  `${smooth(placed(HAND, length, at, degrees))}Z`;
 
 /** A forearm with an open hand, `length` units from the elbow (at `at`) to the tip of the middle finger. */
 export function forearmOf(length: number, at: Point = [0, 0], degrees = 0): string {

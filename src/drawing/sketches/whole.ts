@@ -1,8 +1,8 @@
 // Kinds of plant: what the first question shows. They travel with it, so each holds in 900 bytes.
 import type { Drawing } from '../../key/index.ts';
 import { personOf } from '../figures.ts';
-import type { Sketch, SketchBook } from '../sketch.ts';
-import { blade, cane, tuft } from './strokes.ts';
+import type { Sketch } from '../sketch.ts';
+import { blade, bookOf, cane, tuft } from './strokes.ts';
 
 const GROUND = 'M4 90q44-2 88 0';
 
@@ -210,8 +210,4 @@ const FORMS = new Map<string, Sketch>([
   ],
 ]);
 
-export const GROWTH_FORM: SketchBook = {
-  role: 'growth-form',
-  forms: [...FORMS.keys()],
-  sketch: ({ form }) => FORMS.get(form),
-};
+export const GROWTH_FORM = bookOf('growth-form', FORMS);
