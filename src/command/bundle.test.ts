@@ -6,7 +6,7 @@ import { gunzipSync, gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { ROOT, runCommand } from '../../tests/support/run-command.ts';
 import { changedKey, temporaryFolder } from '../../tests/support/temporary.ts';
-import { readBundle } from '../key/index.ts';
+import { readAlbum, readBundle } from '../key/index.ts';
 
 const STREAMBANK = join(ROOT, 'keys/streambank');
 
@@ -22,7 +22,8 @@ describe('a bundle', () => {
     expect(gunzipSync(packed).toString()).toBe(text);
     expect(taxa).toHaveLength(55);
     const size = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB`;
-    expect(stdout).toBe(`out.json: ${size(statSync(path).size)}, ${size(packed.length)} gzip, ${hash}\n`);
+    expect(stdout).toMatch(/^out\.json: .*\nout\.album\.json: [\d.]+ kB, [\d.]+ kB gzip, \d+ pictures, \d+ terms\n$/);
+    expect(stdout).toContain(`out.json: ${size(statSync(path).size)}, ${size(packed.length)} gzip, ${hash}\n`);
   });
 
   test('has the SHA-256 of all it holds but the hash, by another implementation', async () => {
@@ -39,7 +40,41 @@ describe('a bundle', () => {
     symlinkSync('old.json', join(cwd, 'link.json'));
     expect((await runCommand(['bundle', STREAMBANK, '-o', 'link.json'], { cwd })).code).toBe(0);
     expect(readFileSync(join(cwd, 'old.json'), 'utf8')).toMatch(/^\{/);
-    expect(readdirSync(cwd).sort()).toEqual(['link.json', 'old.json']);
+    expect(readdirSync(cwd).sort()).toEqual(['link.album.json', 'link.json', 'old.json']);
+  });
+});
+
+describe('an album', () => {
+  test('lies beside the bundle that names it, belongs to its key, and has a SHA-256 of its own', async () => {
+    const cwd = temporaryFolder();
+    await runCommand(['bundle', STREAMBANK, '-o', 'creek.json'], { cwd });
+    const key = readBundle(readFileSync(join(cwd, 'creek.json'), 'utf8'));
+    expect(key.album).toBe('creek.album.json');
+    const text = readFileSync(join(cwd, 'creek.album.json'), 'utf8');
+    const album = readAlbum(text, key);
+    expect(album.states.size).toBeGreaterThan(0);
+    for (const [state, drawing] of key.opening ?? []) expect(album.states.get(state)?.drawing).toEqual(drawing);
+    const { hash, ...content } = JSON.parse(text);
+    expect(hash).toBe(`sha256-${createHash('sha256').update(JSON.stringify(content)).digest('hex')}`);
+  });
+
+  test('holds the words alone when the list of pictures is not there, which is a warning', async () => {
+    const cwd = changedKey({ 'key.json': (text) => text.replace('../../images-placeholder', '../gone') });
+    writeFileSync(join(cwd, 'key/glossary.json'), '{"terms":[]}');
+    const { code, stderr } = await runCommand(['bundle', 'key', '-o', 'out.json'], { cwd });
+    expect({ code, stderr }).toEqual({ code: 0, stderr: expect.stringMatching(/^leadwort: \d+ warnings; /) });
+    const { stdout } = await runCommand(['check', 'key'], { cwd });
+    expect(stdout).toContain(
+      '../gone/manifest.json\n  warning  expected a file that can be read, found there is no such file or folder\n',
+    );
+  });
+
+  test('is not made for a key without pictures and glossary, whose bundle is as it ever was', async () => {
+    const cwd = temporaryFolder();
+    const { stdout } = await runCommand(['bundle', join(ROOT, 'tests/fixtures/small-key'), '-o', 'out.json'], { cwd });
+    expect(stdout.split('\n')).toHaveLength(2);
+    expect(readdirSync(cwd)).toEqual(['out.json']);
+    expect(Object.keys(JSON.parse(readFileSync(join(cwd, 'out.json'), 'utf8')))).not.toContain('album');
   });
 });
 

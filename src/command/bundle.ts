@@ -5,7 +5,7 @@ import { gzipSync } from 'node:zlib';
 import { albumOf, bundleKey, hashed, type Key, openingOf, readAlbum, readBundle } from '../key/index.ts';
 import type { Command, Given } from './command.ts';
 import { Refusal } from './errors.ts';
-import { readFolder, whereItLeads, writeWhole } from './files.ts';
+import { readFolder, whereItLeads, writeAllWhole } from './files.ts';
 import { type Inspection, inspect } from './inspect.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
 import { painter } from './paint.ts';
@@ -28,9 +28,10 @@ async function run({ operands: [shown = ''], text }: Given, io: Io): Promise<Exi
   const bundled = await bundleKey(files, {}, undefined, album?.told);
   // Read back as a page will: what is written can be used.
   const { hash } = readBundle(bundled);
-  // The album first: a page that has the new bundle never asks for an album that is not there yet.
-  if (album) await writeWhole(join(dirname(target), album.told.album), album.shown, album.text);
-  await writeWhole(target, shownTarget, bundled);
+  await writeAllWhole([
+    { path: target, shown: shownTarget, text: bundled },
+    ...(album ? [{ path: join(dirname(target), album.told.album), shown: album.shown, text: album.text }] : []),
+  ]);
   io.stdout(`${shownTarget}: ${sizes(bundled)}, ${hash}\n`);
   if (album)
     io.stdout(

@@ -36,7 +36,7 @@ test('the JSON has exactly these names', async () => {
   const { stdout, code } = await runCommand(['check', 'keys/streambank', '--json']);
   const result = JSON.parse(stdout);
   expect(code).toBe(0);
-  expect(Object.keys(result)).toEqual(['key', 'counts', 'trial', 'problems', 'more']);
+  expect(Object.keys(result)).toEqual(['key', 'counts', 'trial', 'problems', 'more', 'wanted']);
   expect(Object.keys(result.key)).toEqual(['id', 'version', 'title', 'reviewed']);
   expect(Object.keys(result.counts)).toEqual([
     'taxa',

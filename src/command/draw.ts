@@ -1,15 +1,15 @@
 // `leadwort draw FOLDER`: a drawing of every state that one is known for, and the list of pictures.
 import { access, mkdir } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
-import { type Key, type Manifest, readManifest, readSvg, wantedOf } from '../key/index.ts';
+import { isOurs, type Key, type Manifest, readManifest, readSvg, wantedOf } from '../key/index.ts';
 import { Problems } from '../key/problem.ts';
 import type { Command, Given } from './command.ts';
 import { drawAll } from './drawn.ts';
 import { Refusal } from './errors.ts';
-import { inWords, readFolder, readText, writeWhole } from './files.ts';
+import { inWords, readFolder, readText, type Writing, writeAllWhole } from './files.ts';
 import { inspect } from './inspect.ts';
 import { EXIT, type ExitCode, type Io } from './io.ts';
-import { printManifest, updated } from './manifest.ts';
+import { printManifest, type Replacing, updated } from './manifest.ts';
 import { painter } from './paint.ts';
 import { picturesPlace } from './pictures.ts';
 import { checkReport } from './print/check-report.ts';
@@ -29,39 +29,38 @@ async function run({ operands: [shown = ''], text, on }: Given, io: Io): Promise
   const before = await manifestAt(resolve(io.cwd, place), place, key);
   const { drawn, notDrawn } = drawAll(key);
 
-  const result = { written: [] as string[], unchanged: 0, kept: [] as string[] };
+  const written: Writing[] = [];
+  const kept: string[] = [];
+  const ours: Replacing[] = [];
   for (const one of drawn) {
-    const path = join(directory, one.file);
-    const there = await textAt(path, one.file);
-    const old = there === undefined ? undefined : readSvg(there, one.file, new Problems());
-    if (there !== undefined && !old?.ours) {
-      result.kept.push(one.file);
+    const writing = { path: join(directory, one.file), shown: join(dirname(place), one.file), text: one.svg };
+    const there = await textAt(writing.path, writing.shown);
+    if (there !== undefined && !isOurs(there)) {
+      kept.push(one.file);
       continue;
     }
-    one.before = old?.titles;
-    if (there === one.svg) result.unchanged++;
-    else {
-      await makeFolder(dirname(path), place);
-      await writeWhole(path, join(dirname(place), one.file), one.svg);
-      result.written.push(one.file);
-    }
+    const old = there === undefined ? undefined : readSvg(there, one.file, new Problems());
+    ours.push({ ...one, before: old?.titles ?? new Map() });
+    if (there !== one.svg) written.push(writing);
   }
-  // The list last: it names nothing that is not there.
-  const manifest = updated(before, key, drawn, new Set(result.kept));
+  const manifest = updated(before, key, ours);
   const complete: Manifest = { ...manifest, wanted: wantedOf(key, manifest) };
-  const printed = printManifest(complete);
-  const changed = printed !== (await textAt(resolve(io.cwd, place), place));
-  if (changed) {
-    await makeFolder(directory, place);
-    await writeWhole(resolve(io.cwd, place), place, printed);
-  }
+  const list: Writing = { path: resolve(io.cwd, place), shown: place, text: printManifest(complete) };
+  const changed = list.text !== (await textAt(list.path, place));
+  // The list last: it names nothing that is not there.
+  const writings = [...written, ...(changed ? [list] : [])];
+  for (const folder of new Set(writings.map(({ path }) => dirname(path)))) await makeFolder(folder, dirname(place));
+  await writeAllWhole(writings);
   const wanted = complete.wanted?.length ?? 0;
+  const unchanged = ours.length - written.length;
   if (on.has('json')) {
-    io.stdout(`${JSON.stringify({ manifest: place, changed, ...result, notDrawn, wanted }, null, 2)}\n`);
+    io.stdout(
+      `${JSON.stringify({ manifest: place, changed, written: written.map(({ shown }) => shown), unchanged, kept, notDrawn, wanted }, null, 2)}\n`,
+    );
     return EXIT.done;
   }
   io.stdout(
-    `${dirname(place)}: ${count(result.written.length, 'drawing')} written, ${result.unchanged} as before, ${result.kept.length} made by hand and kept\n`,
+    `${dirname(place)}: ${count(written.length, 'drawing')} written, ${unchanged} as before, ${kept.length} made by hand and kept\n`,
   );
   io.stdout(`${place}: ${changed ? 'written' : 'as before'}, ${count(wanted, 'photograph')} still wanted\n`);
   for (const { character, states, why } of notDrawn)
@@ -107,7 +106,7 @@ async function makeFolder(path: string, shown: string): Promise<void> {
   try {
     await mkdir(path, { recursive: true });
   } catch (error) {
-    throw inWords(error, dirname(shown));
+    throw inWords(error, shown);
   }
 }
 

@@ -12,8 +12,6 @@ export interface Drawn {
   readonly svg: string;
   /** Alternative text by language. */
   readonly alt: ReadonlyMap<string, string>;
-  /** The alternative text of the drawing that this one replaces, as far as there was one. */
-  before?: ReadonlyMap<string, string> | undefined;
 }
 
 export interface NotDrawn {

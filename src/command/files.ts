@@ -114,29 +114,51 @@ export async function readFolder(path: string, shown: string): Promise<FolderFil
 const namesIn = async (path: string, shown: string): Promise<string[]> =>
   (await told(shown, () => readdir(path))).filter((name) => name.endsWith('.json')).sort();
 
+/** A file to write; `shown` is its path as the person would write it. */
+export interface Writing {
+  readonly path: string;
+  readonly shown: string;
+  readonly text: string;
+}
+
 /** Writes a file whole or not at all: beside its place first, then moved there. */
-export async function writeWhole(path: string, shown: string, text: string): Promise<void> {
-  await told(shown, async () => {
-    const target = await whereItLeads(path);
-    const there = await stat(target).catch(() => undefined);
-    if (there?.isDirectory()) throw new Refusal(`${shown}: this is a folder where a file is needed`);
-    // A pipe or a device such as /dev/null would be gone for everybody, and a plain file in its place.
-    if (there && !there.isFile()) throw new Refusal(`${shown}: this is no plain file, and cannot be replaced by one`);
-    const beside = join(dirname(target), `.${basename(target).slice(0, 100)}.${randomUUID()}`);
-    try {
-      const file = await open(beside, 'wx');
-      try {
-        await file.writeFile(text);
-        await file.sync();
-      } finally {
-        await file.close();
-      }
-      await rename(beside, target);
-    } catch (error) {
-      await unlink(beside).catch(() => {});
-      throw error;
-    }
+export const writeWhole = (path: string, shown: string, text: string): Promise<void> =>
+  writeAllWhole([{ path, shown, text }]);
+
+/** The same for several: all lie beside their places before the first is moved. They are moved in the order given. */
+export async function writeAllWhole(writings: readonly Writing[]): Promise<void> {
+  const ready: { readonly beside: string; readonly target: string; readonly shown: string }[] = [];
+  try {
+    for (const one of writings)
+      await told(one.shown, async () => {
+        const target = await placeToWrite(one);
+        const beside = join(dirname(target), `.${basename(target).slice(0, 100)}.${randomUUID()}`);
+        const file = await open(beside, 'wx');
+        ready.push({ beside, target, shown: one.shown });
+        try {
+          await file.writeFile(one.text);
+          await file.sync();
+        } finally {
+          await file.close();
+        }
+      });
+    for (const { beside, target, shown } of ready) await told(shown, () => rename(beside, target));
+  } catch (error) {
+    for (const { beside } of ready) await unlink(beside).catch(() => {});
+    throw error;
+  }
+}
+
+async function placeToWrite({ path, shown }: Writing): Promise<string> {
+  const target = await whereItLeads(path);
+  const there = await stat(target).catch((error: unknown) => {
+    if (codeOf(error) === 'ENAMETOOLONG') throw error;
+    return undefined;
   });
+  if (there?.isDirectory()) throw new Refusal(`${shown}: this is a folder where a file is needed`);
+  // A pipe or a device such as /dev/null would be gone for everybody, and a plain file in its place.
+  if (there && !there.isFile()) throw new Refusal(`${shown}: this is no plain file, and cannot be replaced by one`);
+  return target;
 }
 
 /** Where a link leads, so that writing to it does not replace the link; the path itself when nothing is there yet. */

@@ -2,20 +2,24 @@
 import type { Key, Listed, Manifest } from '../key/index.ts';
 import type { Drawn } from './drawn.ts';
 
+/** A drawing that was made, and the alternative text of the one that it replaces: the file remembers it. */
+export interface Replacing extends Drawn {
+  readonly before: ReadonlyMap<string, string>;
+}
+
 /**
  * Adds what was drawn, and gives entries of drawings the words of the new drawing where they still have those of the one
- * that it replaces; the file itself remembers them. Entries of files made by hand (`kept`) stay as they are.
+ * that it replaces. All other entries stay as they are.
  */
-export function updated(manifest: Manifest, key: Key, drawn: readonly Drawn[], kept: ReadonlySet<string>): Manifest {
-  const placed = drawn.filter(({ file }) => !kept.has(file));
-  const entries = new Map(placed.map((one) => [one.file, one]));
+export function updated(manifest: Manifest, key: Key, drawn: readonly Replacing[]): Manifest {
+  const entries = new Map(drawn.map((one) => [one.file, one]));
   const listed = new Set(manifest.pictures.map(({ file }) => file));
   const pictures = [
     ...manifest.pictures.map((picture) => {
       const one = entries.get(picture.file);
       return one ? { ...picture, alt: altOf(one, picture.alt) } : picture;
     }),
-    ...placed
+    ...drawn
       .filter(({ file }) => !listed.has(file))
       .map((one) => ({
         file: one.file,
@@ -27,11 +31,11 @@ export function updated(manifest: Manifest, key: Key, drawn: readonly Drawn[], k
 }
 
 /** Language by language: the drawing's words where there are none yet, or still those of the drawing before. */
-function altOf({ alt, before }: Drawn, there: Listed['alt']): Listed['alt'] {
+function altOf({ alt, before }: Replacing, there: Listed['alt']): Listed['alt'] {
   const known = new Map(Object.entries(there));
   for (const [language, sentence] of alt) {
     const now = known.get(language);
-    if (now === undefined || now === before?.get(language)) known.set(language, sentence);
+    if (now === undefined || now === before.get(language)) known.set(language, sentence);
   }
   return Object.fromEntries(known);
 }

@@ -9,8 +9,6 @@ export interface DrawnFile {
   readonly drawing: Drawing;
   /** Its titles by language; '' for one that names no language. */
   readonly titles: ReadonlyMap<string, string>;
-  /** False for a file that somebody made by hand. */
-  readonly ours: boolean;
 }
 
 /** Who drew it, on the root of a file that may be written again. */
@@ -19,6 +17,9 @@ const SPACE = 'http://www.w3.org/2000/svg';
 const VIEW = `0 0 ${BOX} ${BOX}`;
 const MOST_CHARACTERS = 100_000;
 const MOST_MARKS = 400;
+
+/** Whether a file is one that may be written again, and not one that somebody made by hand. */
+export const isOurs = (text: string): boolean => /<svg\s[^>]*/.exec(text)?.[0].includes(OURS) ?? false;
 
 const ENTITIES: ReadonlyMap<string, string> = new Map([
   ['amp', '&'],
@@ -79,7 +80,7 @@ class SvgReader {
 
   read(): DrawnFile {
     if (this.#text.length > MOST_CHARACTERS)
-      this.#stop('too-large', `at most ${MOST_CHARACTERS} characters`, `${this.#text.length}`);
+      this.#stop('too-large', `at most ${MOST_CHARACTERS} characters`, this.#text.length);
     this.#at = PROLOGUE.exec(this.#text)?.[0].length ?? 0;
     const root = this.#open('svg');
     if (root.attributes.get('viewBox') !== VIEW)
@@ -99,8 +100,8 @@ class SvgReader {
     if (this.#at < this.#text.length) this.#stop('form', 'the end of the file', this.#rest());
     if (titles.size === 0) this.#stop('missing-field', 'a <title> that says what is to be seen', 'none');
     if (drawing.length === 0 || drawing.length > MOST_MARKS)
-      this.#stop('length', `1 to ${MOST_MARKS} paths`, `${drawing.length}`);
-    return { drawing, titles, ours: root.attributes.get('data-drawn-by') === 'leadwort' };
+      this.#stop('length', `1 to ${MOST_MARKS} paths`, drawing.length);
+    return { drawing, titles };
   }
 
   #mark(attributes: ReadonlyMap<string, string>): Mark {
