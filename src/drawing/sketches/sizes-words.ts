@@ -80,7 +80,7 @@ export function beside(
   ratio?: number,
 ): Said {
   const [size, what, how, by] = [spoken(cm), THINGS[thing], WAYS[way], YARDS[yard]];
-  const same = ratio !== undefined && ratio >= 0.9 && ratio <= 1.15;
+  const same = ratio !== undefined && ratio >= 0.85 && ratio <= 1.2;
   // Spanish adjectives agree with the thing: leaves and skins are feminine, stems and plumes masculine.
   const agreed = (word: string): string => (what.es.startsWith('Una') ? word : word.replace(/a$/, 'o'));
   const en =
