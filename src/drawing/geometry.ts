@@ -99,3 +99,26 @@ export function bezier(a: Point, b: Point, c: Point, d: Point, steps = 12): Poin
     return between(between(ab, bc, t), between(bc, cd, t), t);
   });
 }
+
+/** Points along a chain, `steps` to a piece; corners between pieces are kept. */
+export function pointsOf(curve: Curve, steps = 12): Point[] {
+  const points: Point[] = [curve[0] as Point];
+  for (let i = 0; i + 3 < curve.length; i += 3) {
+    const [a, b, c, d] = curve.slice(i, i + 4) as [Point, Point, Point, Point];
+    points.push(...bezier(a, b, c, d, steps).slice(1));
+  }
+  return points;
+}
+
+/** The point at a share of the length of a line of points. */
+export function pointAt(points: readonly Point[], share: number): Point {
+  const steps = points
+    .slice(1)
+    .map(([x, y], i) => Math.hypot(x - (points[i] as Point)[0], y - (points[i] as Point)[1]));
+  let left = steps.reduce((sum, step) => sum + step, 0) * Math.min(Math.max(share, 0), 1);
+  for (const [i, step] of steps.entries()) {
+    if (left <= step) return between(points[i] as Point, points[i + 1] as Point, step ? left / step : 0);
+    left -= step;
+  }
+  return points[points.length - 1] as Point;
+}

@@ -1,6 +1,5 @@
 // Leaves put in place: turned, tilted away from the eye, bent along a line.
-import { add, between, type Curve, type Point, scaled, turned } from './geometry.ts';
-import { pointsOf } from './leaf.ts';
+import { add, between, type Curve, type Point, pointsOf, scaled, turned } from './geometry.ts';
 
 /** Set down with the origin of the blade's frame at a place, turned by degrees; `flat` below 1 tilts it away from the eye. */
 export const put = (curve: Curve, at: Point, turn = 0, flat = 1): Curve =>

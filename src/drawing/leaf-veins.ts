@@ -1,6 +1,6 @@
 // Where the veins of a leaf run, the midrib left out; they follow from the outline.
-import { add, type Curve, from, line, type Point, spline } from './geometry.ts';
-import { type Leaf, pointsOf } from './leaf.ts';
+import { type Curve, from, type Point, pointsOf, spline } from './geometry.ts';
+import type { Leaf } from './leaf.ts';
 
 export const VEINS = ['parallel', 'parallel-midrib', 'feather', 'from-base', 'from-centre', 'faint'] as const;
 export type Veins = (typeof VEINS)[number];
@@ -25,7 +25,7 @@ function halfWidth(points: readonly Point[], y: number): number {
   return widest;
 }
 
-/** A vein from a place: it starts at an angle to the midrib, bends by `bend` degrees, and stops short of the edge. */
+/** A vein from a place: it starts at an angle to the midrib, bends by `bend` degrees, and stops short of the edge; empty where there is no room. */
 function vein(points: readonly Point[], start: Point, degrees: number, bend: number, step: number): Curve {
   const way: Point[] = [start];
   for (let i = 0; i < 60; i++) {
@@ -34,12 +34,14 @@ function vein(points: readonly Point[], start: Point, degrees: number, bend: num
     way.push(next);
   }
   const end = Math.max(1, Math.floor((way.length - 1) * 0.9));
-  if (way.length < 3) return [start, ...line(start, start)];
+  if (way.length < 4) return [];
   return spline([start, way[Math.ceil(end / 2)] as Point, way[end] as Point]);
 }
 
-/** The veins of each blade of a leaf, in the blade's frame. A divided leaf shows only the midribs of its leaflets. */
-export function veinsOf(leaf: Leaf, kind: Veins): Curve[] {
+/** The veins of a leaf, in the blade's frame. A divided leaf shows only the midribs of its leaflets. */
+export const veinsOf = (leaf: Leaf, kind: Veins): Curve[] => courses(leaf, kind).filter((vein) => vein.length > 0);
+
+function courses(leaf: Leaf, kind: Veins): Curve[] {
   if (leaf.shape.divided || kind === 'faint') return [];
   const points = pointsOf(leaf.blades[0] as Curve, 8);
   const top = leaf.tip[1];
@@ -60,14 +62,14 @@ export function veinsOf(leaf: Leaf, kind: Veins): Curve[] {
     return lobed ? [...down(130, 16), ...pairs] : pairs;
   }
   const shares = kind === 'from-base' ? [0.36, 0.7] : [0.25, 0.5, 0.75];
-  const heights = kind === 'from-base' ? [0.16, 0.42, 0.68, 0.88] : [0.04, 0.25, 0.5, 0.75, 0.92];
+  const heights = kind === 'from-base' ? [0.16, 0.42, 0.68, 0.88] : [0.04, 0.12, 0.22, 0.46, 0.72, 0.92];
   const long = shares.flatMap((share) =>
     both((side) => {
       const reach = heights.map((height): Point => {
         const spread = kind === 'from-base' ? Math.min(1, height / 0.45) ** 0.6 : 1;
         return [side * share * spread * halfWidth(points, top * height), top * height];
       });
-      return spline(kind === 'from-base' ? [add(leaf.attachment, [0, 0]), ...reach] : reach);
+      return spline(kind === 'from-base' ? [leaf.attachment, ...reach] : reach);
     }),
   );
   return kind === 'from-base' && lobed ? [...long, ...down(110, -30), ...down(140, 10)] : long;

@@ -4,6 +4,7 @@ import { COLLARS } from './collar.ts';
 import { flowerColours } from './colour.ts';
 import { FLOWER_CLUSTER } from './flower-cluster.ts';
 import { FRUIT } from './fruit.ts';
+import { LEAF_FEATURES } from './leaf-features.ts';
 import { LEAF_SETS } from './leaf-sets.ts';
 import { LEAF_OUTLINES } from './leaf-shapes.ts';
 import { LEAF_STALKS } from './leaf-stalks.ts';
@@ -27,6 +28,7 @@ const BOOKS: readonly SketchBook[] = [
   ...PLACE_BOOKS,
   ...SIZE_BOOKS,
   ...LEAF_OUTLINES,
+  ...LEAF_FEATURES,
   ...LEAF_FACES,
   ...LEAF_STALKS,
   ...LEAF_SETS,

@@ -1,7 +1,7 @@
 // How a leaf is joined, and what its stalk is like. The leaf is seen from behind, the stalk in front of it.
 import type { Mark } from '../../key/index.ts';
-import { add, curved, ellipse, type Point, smooth, straight } from '../geometry.ts';
-import { LEAF_SHAPES, type LeafShape, leafOf, pointsOf } from '../leaf.ts';
+import { add, curved, ellipse, type Point, pointsOf, straight } from '../geometry.ts';
+import { LEAF_SHAPES, type LeafShape, leafOf } from '../leaf.ts';
 import { along, put } from '../leaf-pose.ts';
 import type { Veins } from '../leaf-veins.ts';
 import { bookOf, type Page } from './book.ts';
@@ -28,7 +28,7 @@ const arching = (at: Point, length = 62, ratio = 5.4, shape = NARROW): string =>
     ]),
     true,
   );
-const SLEEVE = way(36, 95, 35.5, 70, 36, 52, 42, 49, 49, 50, 50.5, 70, 51, 95);
+const SLEEVE = `${sweep(36, 95, 35.5, 70, 36, 52, 42, 49, 49, 50, 50.5, 70, 51, 95)}Z`;
 
 /** A leaf from behind, its stalk in front; the place of the join and the edge of the notch are accented. */
 function joined(shape: LeafShape, at: Point, veins: Veins): Mark[] {
@@ -49,8 +49,8 @@ const joins: Record<string, () => Page> = {
     drawn(
       stem(43),
       ['face', arching([45, 50])],
-      ['face', smooth(SLEEVE, true)],
-      ['mark', smooth(SLEEVE, true)],
+      ['face', SLEEVE],
+      ['mark', SLEEVE],
       ['fine', sweep(40, 93, 40, 72, 40, 56) + sweep(46, 93, 46, 72, 46, 56)],
     ),
     'A long blade leaves the stem; its base wraps round the stem like a sleeve.',
@@ -59,7 +59,7 @@ const joins: Record<string, () => Page> = {
   'sheath-stalk': () => [
     drawn(
       stem(43),
-      ['face', smooth(SLEEVE, true)],
+      ['face', SLEEVE],
       ['fine', sweep(40, 93, 40, 72, 40, 56) + sweep(46, 93, 46, 72, 46, 56)],
       ['face', arching([56, 42], 48, 3.4, { ratio: 3, widest: 0.4, base: 'rounded', tip: 'pointed' })],
       ['mark', loop(45, 52, 51, 46, 55.5, 40.5, 58.5, 43, 54, 49, 49.5, 54)],
@@ -115,8 +115,8 @@ const FLOAT = loop(45, 91, 34, 78, 31, 62, 40, 47, 52, 40, 63, 48, 69, 63, 64, 7
 const stalks: Record<string, () => Page> = {
   round: () => [
     drawn(
-      ['face', 'M31 27L33 91Q48 98 63 91L65 27Z'],
-      ['tint', 'M58 36L57 93L62 91L64 32Z'],
+      ['face', 'M31 27L33 91Q48 96 63 91L65 27Z'],
+      ['tint', 'M58 36L57 92L62 91L64 32Z'],
       ['face', ellipse([48, 26], 17, 13)],
       ['mark', ellipse([48, 26], 17, 13)],
     ),
@@ -147,10 +147,7 @@ const stalks: Record<string, () => Page> = {
   ],
   swollen: () => [
     drawn(
-      leafAt({ ratio: 0.85, widest: 0.46, base: 'rounded', tip: 'rounded' }, 36, [52, 41], {
-        turn: 8,
-        veins: 'from-base',
-      }),
+      leafAt({ ratio: 0.9, widest: 0.42, base: 'rounded', tip: 'rounded' }, 36, [52, 41], { turn: 10 }),
       ['face', FLOAT],
       ['mark', FLOAT],
       ['fine', sweep(39, 74, 37, 64, 42, 53)],

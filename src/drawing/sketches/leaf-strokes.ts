@@ -1,7 +1,7 @@
 // What the books of leaves share: a leaf with its ribs, a torn-off part of one, a stalk.
 import type { Drawing, Mark, Pen } from '../../key/index.ts';
-import { band, type Curve, curved, type Point, smooth, spline, straight } from '../geometry.ts';
-import { type Leaf, type LeafShape, leafOf, pointsOf } from '../leaf.ts';
+import { band, type Curve, curved, ellipse, type Point, pointsOf, smooth, spline, straight } from '../geometry.ts';
+import { type Leaf, type LeafShape, leafOf } from '../leaf.ts';
 import { put } from '../leaf-pose.ts';
 import { type Veins, veinsOf } from '../leaf-veins.ts';
 
@@ -61,12 +61,7 @@ export function lowerPart(leaf: Leaf, cut: number, at: Point): { whole: string; 
 
 /** Dots of one mark, each of a radius about a place. */
 export const dots = (places: readonly Point[], radius: number): string =>
-  places
-    .map(([x, y]) => {
-      const [r, d] = [radius, radius * 2];
-      return `M${Math.round((x - r) * 10) / 10} ${Math.round(y * 10) / 10}a${r} ${r} 0 1 1 ${d} 0a${r} ${r} 0 1 1 ${-d} 0`;
-    })
-    .join('');
+  places.map((at) => ellipse(at, radius)).join('');
 
 /** Grass and water: short wavy lines on a level. */
 export const ripples = (y: number, from = 6, to = 90): Mark => [

@@ -17,7 +17,7 @@ const hairs = (roots: readonly Point[], length: number): string =>
   roots
     .map(([x, y]) => {
       const side = x < 48 ? -1 : 1;
-      return `M${x} ${y}q${num(side * length * 0.1)} ${num(-length * 0.7)} ${num(side * length * 0.6)} ${num(-length)}`;
+      return `M${x} ${y}Q${num(x + side * length * 0.1)} ${num(y - length * 0.7)} ${num(x + side * length * 0.6)} ${num(y - length)}`;
     })
     .join('');
 const ROOTS = way(
