@@ -29,6 +29,7 @@ async function opened(width = 380, bundle: unknown = freeBundle) {
   key.innerHTML = '<p>Call the office.</p>';
   frame.append(key);
   await expect.poll(() => heading(key)).toContain('Question 1');
+  await expect.poll(() => own(key, '.settings')).toBeTruthy();
   return key;
 }
 /** Ticks the first answer and is sure of it. */
@@ -139,6 +140,7 @@ describe('settings', () => {
   test('the month is today’s unless the page says otherwise', async () => {
     const key = await fixture<LeadwortKey>(html`<leadwort-key src=${addressOf(freeBundle)}></leadwort-key>`);
     await expect.poll(() => heading(key)).toContain('Question 1');
+    await expect.poll(() => own(key, '.settings')).toBeTruthy();
     const today = new Intl.DateTimeFormat('en', { month: 'long' }).format(new Date());
     expect(own(key, '.settings summary').textContent).toContain(today);
   });

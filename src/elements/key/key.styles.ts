@@ -12,6 +12,7 @@ export const keyStyles = css`
   /* The room of what comes after the first question is kept for it. */
   leadwort-standing:not(:defined) { display: block; min-block-size: 3.5em; }
   leadwort-comparison { border-block-end: 0.1em solid var(--line); padding-block-end: 1.25em; margin-block-end: 1.25em; }
+  .set { min-block-size: max(3em, 48px); }
   .stream { margin-block-start: 0.75em; }
 
   .walking:has(p) { padding-inline-start: 1em; border-inline-start: 0.2em solid var(--reed); margin-block-end: 1.25em; }

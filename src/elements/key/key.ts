@@ -3,12 +3,12 @@ import { property, query, state } from 'lit/decorators.js';
 import type { Settings } from '../../contexts/index.ts';
 import type { RequestName, Requests, Snapshot } from '../../session/index.ts';
 import { LeadwortHolder } from '../shared/holder.ts';
-import { bring, type LatePart } from '../shared/late.ts';
+import { bring, type LatePart, untilDone } from '../shared/late.ts';
 import { shared } from '../shared/styles.ts';
 import { keyStyles } from './key.styles.ts';
-import { renderSettings } from './settings.ts';
 import { renderNotice, renderWays } from './walking.ts';
 
+const loadSettings = untilDone(() => import('./settings.ts'));
 /** What of a question and a couplet can be styled from outside. */
 const PARTS = 'heading:question-heading, caution:question-caution, card:question-card, bar:question-bar';
 /** What an answer may bring to the screen. */
@@ -64,6 +64,8 @@ export class LeadwortKey extends LeadwortHolder {
   @state() private restarting = false;
   /** Drawers of the foot that stand open. */
   @state() private opened: Readonly<Partial<Record<LatePart, boolean>>> = {};
+  /** Draws what may be set, once it is there. */
+  @state() private renderSettings: typeof import('./settings.ts').renderSettings | undefined;
   /** Wide enough for the stream beside the question. */
   @state() private wide = false;
   @query('[part=question]') private shown!: LitElement | null;
@@ -106,6 +108,13 @@ export class LeadwortKey extends LeadwortHolder {
     if (this.provider.state.phase !== 'ready') return;
     // The first question is on the screen; what follows the answers comes while a person reads it.
     this.#bring(['question', 'term', ...AFTER_ANSWERS]);
+    loadSettings().then(
+      (settings) => {
+        this.renderSettings = settings.renderSettings;
+      },
+      // As the other parts, it is tried again with the next answer.
+      () => undefined,
+    );
     if (this.compare) this.#bring(['comparison']);
     if (this.wide && this.provider.state.store.snapshot.walk) this.#bring(['stream']);
     const { shown } = this;
@@ -262,7 +271,9 @@ export class LeadwortKey extends LeadwortHolder {
     </button>`;
     return html`<div class="foot" part="foot">
       ${this.#renderDrawer('names', words.key.lookup, html`<leadwort-names></leadwort-names>`, settings)}
-      ${renderSettings(this, snapshot, settings, (name, detail) => this.#send(name, detail))}
+      <div class="set">
+        ${this.renderSettings?.(this, snapshot, settings, (name, detail) => this.#send(name, detail))}
+      </div>
       ${snapshot.trail.length > 0 ? restart : nothing}
       <p class="unseen" role="status">${this.restarting ? words.key.restartSure : nothing}</p>
       ${
