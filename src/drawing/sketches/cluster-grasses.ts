@@ -82,8 +82,8 @@ function openSpray(): Drawing {
     lens(b, from(b, (b[0] - 48) * 2.6, 5), 3.2),
   );
   return [
-    ['line', `${STALK}${smooth(axis)}`],
-    ['fine', twigs.map((twig) => arc(...twig)).join('')],
+    ['line', STALK],
+    ['fine', smooth(axis) + twigs.map((twig) => arc(...twig)).join('')],
     ['solid', grains.join('')],
   ];
 }

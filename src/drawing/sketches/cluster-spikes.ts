@@ -104,7 +104,7 @@ function brownTufts(): Drawing {
     [0.5, [30, 40]],
     [0.56, [70, 38]],
     [0.5, [12, 36]],
-    [0.62, [86, 32]],
+    [0.62, [83, 32]],
     [0.8, [34, 19]],
     [0.86, [67, 16]],
     [1, [50, 15]],
@@ -121,9 +121,9 @@ function brownTufts(): Drawing {
   const bracts = lens([48, 71], [15, 66], 3, -6) + lens([48, 52], [80, 47], 3, 5);
   return [
     ['line', smooth(axis.filter((_, i) => i % 4 === 0))],
-    ['line', twigs.join('')],
+    ['fine', twigs.join('')],
     ['fine', bracts],
-    ['wash-brown', ends.map(([, [x, y]]) => spot([x + (x - 48) * 0.06, y - 2], 5.4)).join('')],
+    ['wash-brown', ends.map(([, [x, y]]) => spot(from([x, y + 2], (x - 48) * 0.9, 6), 4.6)).join('')],
     ['fine', tufts.join('')],
   ];
 }
@@ -133,8 +133,8 @@ function whiteTail(): Drawing {
     bezier([59, 12], [72, 13], [77, 28], [78, 48], 10).slice(1),
   );
   /** Tiny flowers all around, shorter and closer toward the tip. */
-  const flowers = upTo(78).map((i) => {
-    const share = 1 - (1 - i / 80) ** 1.1;
+  const flowers = upTo(66).map((i) => {
+    const share = 1 - (1 - i / 68) ** 1.1;
     const { point, heading } = along(axis, share);
     const turn = heading + (i % 2 ? 1 : -1) * (i % 4 < 2 ? 84 : 52);
     return {
@@ -143,16 +143,19 @@ function whiteTail(): Drawing {
       outer: i % 4 < 2,
     };
   });
+  const body = axis.filter((_, i) => i % 4 === 0);
+  const thick = (share: number): number => 12 * (1 - share) + 1.5;
   return [
     ['line', STALK],
     [
-      'wash-white',
+      'tint',
       band(
-        axis.filter((_, i) => i % 3 === 0),
-        (share) => 13 - 9 * share,
+        body.map(([x, y]): Point => [x + 2, y + 1.5]),
+        thick,
       ),
     ],
-    ['fine', smooth(axis.filter((_, i) => i % 4 === 0))],
+    ['wash-white', band(body, thick)],
+    ['fine', smooth(body)],
     ['fine', flowers.map(({ stem }) => stem).join('')],
     [
       'line',

@@ -110,7 +110,7 @@ function podHoles(): Drawing {
   ];
   const body = 'M12 30C16 46 28 62 42 70C43 74 44 76 44 80L52 80C52 76 53 74 54 70C68 62 80 46 84 30Z';
   return [
-    ...coin([80, 82], 0.5),
+    ...coin([80, 82], 0.75),
     ['line', 'M45 96C45 90 44 84 44 78M51 96C51 90 52 84 52 78'],
     ['face', body],
     ['wash-yellow-green', body],

@@ -54,7 +54,7 @@ function redBerry(): Drawing {
     upTo(many).map((k): Point => [44 + (k - (many - 1) / 2) * gap, y + (k % 2)]),
   );
   return [
-    ...coin([82, 80], 0.85),
+    ...coin([80, 80], 1.1),
     ['line', 'M41 96L41 78M47 96L47 78'],
     ...berries.flatMap(
       (berry): Drawing => [
@@ -80,7 +80,7 @@ function greenBerry(): Drawing {
   const sheath = 'M24 30C18 50 20 74 34 90C30 72 32 52 44 30C40 24 30 24 24 30Z';
   const flap = 'M52 22C70 26 82 42 80 62C78 72 74 80 70 84C74 66 70 46 52 34Z';
   return [
-    ...coin([84, 86], 0.42),
+    ...coin([16, 79], 1.1),
     ['line', 'M12 6C24 8 34 14 40 24M18 4C28 6 40 10 48 20'],
     ...berries.flatMap(
       (berry, i): Drawing => [
@@ -119,7 +119,7 @@ function roundedVessel(): Drawing {
     ['face', ball],
     ['wash-green', spot([79, 62], 11.5)],
     ['face', petal([75, 52], [69, 42], 7, 0.6) + petal([83, 52], [89, 42], 7, 0.6) + petal([79, 51], [79, 38], 7, 0.6)],
-    ...coin([82, 18], 0.45),
+    ...coin([79, 18], 1.15),
   ];
 }
 
