@@ -72,6 +72,7 @@ describe('every term is whole', () => {
         (language === 'en' ? term.words : (term.text.get('es')?.words ?? [])).map((form) => form.toLowerCase()),
       );
       expect(forms.filter((form, i) => forms.indexOf(form) !== i)).toEqual([]);
+      for (const form of forms) expect(form.split(' ').length, form).toBeLessThanOrEqual(8);
     }
   });
 });

@@ -1,6 +1,6 @@
-import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
-import { type Term, termIn } from '../../key/index.ts';
+import { type Term, termIn, termsIn } from '../../key/index.ts';
 import { drawingStyles } from '../shared/drawing.styles.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { altOf, isPictured, pictureOf } from '../shared/picture.ts';
@@ -14,6 +14,7 @@ import { termStyles } from './term.styles.ts';
  * It stands inside a `<leadwort-session>` or `<leadwort-key>`. A word that the key's glossary lacks is plain text.
  *
  * @tag leadwort-term
+ * @attr {boolean} alone - It stands alone, not in a sentence: as large as a thumb.
  * @slot - The word as the sentence has it.
  * @csspart word - The word that can be pressed.
  * @csspart panel - What opens.
@@ -24,10 +25,8 @@ export class LeadwortTerm extends LeadwortPart {
   /** Where the browser has no popovers, the panel opens below the line. */
   static popovers = typeof HTMLElement !== 'undefined' && 'popover' in HTMLElement.prototype;
 
-  /** The term: its id, or one of its forms in the language shown. */
+  /** The term: one of its forms, in the language shown. */
   @property() word = '';
-  /** Stands alone, not in a sentence: as large as a thumb. */
-  @property({ type: Boolean, reflect: true }) alone = false;
 
   @state() private open = false;
   /** Opened once, what it says stays: taken away on closing, it would take the focus along. */
@@ -35,31 +34,26 @@ export class LeadwortTerm extends LeadwortPart {
   @query('#panel') private panel!: HTMLElement | null;
   @query('[part=word]') private button!: HTMLButtonElement | null;
 
+  /** A browser with popovers closes one for Escape, for a tap elsewhere and for the next by itself. */
   readonly #away = (event: Event): void => {
-    if (event instanceof KeyboardEvent ? event.key === 'Escape' : !event.composedPath().includes(this))
-      this.#close(event instanceof KeyboardEvent);
+    const key = event instanceof KeyboardEvent;
+    if (key ? event.key === 'Escape' : !event.composedPath().includes(this)) this.#close(key);
   };
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.open = false;
-    this.#listen(false);
   }
 
   protected override willUpdate(): void {
     this.#filled ||= this.open;
   }
 
-  protected override updated(changed: PropertyValues): void {
+  protected override updated(): void {
     if (LeadwortTerm.popovers && this.button) this.button.popoverTargetElement = this.panel;
-    else if (changed.has('open')) this.#listen(this.open);
-  }
-
-  /** A browser with popovers closes one for Escape, for a tap elsewhere and for the next by itself. */
-  #listen(on: boolean): void {
-    for (const name of ['keydown', 'pointerdown'])
-      if (on) this.ownerDocument.addEventListener(name, this.#away);
-      else this.ownerDocument.removeEventListener(name, this.#away);
+    else
+      for (const name of ['keydown', 'pointerdown'])
+        document[this.open ? 'addEventListener' : 'removeEventListener'](name, this.#away);
   }
 
   #close(focus: boolean): void {
@@ -75,13 +69,8 @@ export class LeadwortTerm extends LeadwortPart {
   }
 
   get #term(): Term | undefined {
-    const word = this.word.toLowerCase();
-    const { language = '' } = this.settings ?? {};
-    const glossary = this.album?.glossary;
-    return (
-      glossary?.find(({ id }) => id === word) ??
-      glossary?.find((term) => termIn(term, language).words.some((form) => form.toLowerCase() === word))
-    );
+    const { album, settings, word } = this;
+    return album && settings ? termsIn(word, album.glossary, settings.language)[0]?.term : undefined;
   }
 
   override render(): TemplateResult {
@@ -115,7 +104,7 @@ export class LeadwortTerm extends LeadwortPart {
     return html`
       <p class="name" id="term">${name}</p>
       ${this.#renderPicture(term)}
-      <p class="plain-words">${plain}</p>
+      <p>${plain}</p>
       <p>${where}</p>
       <p class="quiet"><b>${words.term.definition}</b> ${definition}</p>
       ${

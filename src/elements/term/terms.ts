@@ -23,7 +23,7 @@ export class LeadwortTerms extends LeadwortPart {
     if (!album || !settings) return html`<slot></slot>`;
     const pieces = termsIn(sentence, album.glossary, settings.language, earlier);
     if (pieces.every(({ term }) => term === undefined)) return html`<slot></slot>`;
-    return html`${pieces.map(({ text, term }) => (term ? html`<leadwort-term word=${term.id}>${text}</leadwort-term>` : text))}`;
+    return html`${pieces.map(({ text, term }) => (term ? html`<leadwort-term word=${text}>${text}</leadwort-term>` : text))}`;
   }
 }
 
