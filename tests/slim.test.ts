@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { slimCss, slimHtml } from './support/slim.ts';
+import { slimCss, slimHtml } from './support/slim-text.ts';
 
 describe('a style sheet that was made slim', () => {
   test('keeps its rules, and loses comments and needless spaces', () => {

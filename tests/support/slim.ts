@@ -1,18 +1,7 @@
 // Takes out of lit's templates what only their author sees: comments and indentation. One Vite plugin for the builds.
 import MagicString from 'magic-string';
 import type { Plugin } from 'vite';
-
-/** A piece of an element's style sheet between two `${}`: the same rules, without comments and needless spaces. */
-export const slimCss = (css: string): string =>
-  css
-    .replace(/\/\*[\s\S]*?\*\//g, '')
-    .replace(/\s+/g, ' ')
-    .replace(/ ?([{};]) ?/g, '$1')
-    .replace(/([:,]) /g, '$1')
-    .replaceAll(';}', '}');
-
-/** A piece of a template: a break with its indentation is one space, as a browser shows it. */
-export const slimHtml = (html: string): string => html.replace(/\s*\n\s*/g, ' ');
+import { slimCss, slimHtml } from './slim-text.ts';
 
 const SLIM = new Map([
   ['css', slimCss],
