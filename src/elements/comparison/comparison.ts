@@ -18,6 +18,7 @@ import { plant, plantName, taxonOf } from '../shared/plant.ts';
 import { said } from '../shared/said.ts';
 import { statusStyles } from '../shared/status.ts';
 import { shared } from '../shared/styles.ts';
+import { terms } from '../shared/terms.ts';
 import { renderShows } from './cell.ts';
 import { styles } from './comparison.styles.ts';
 
@@ -53,11 +54,14 @@ export class LeadwortComparison extends LeadwortPart {
   readonly #asked = ({ detail }: CustomEvent<{ readonly taxa: readonly string[] }>): void => {
     this.taxa = detail.taxa.join(' ');
   };
-  readonly #size = new ResizeObserver(() => this.#measure());
+  /** Of the columns: whatever is folded, turned or drawn changes their size. */
+  readonly #size = new ResizeObserver(() => {
+    const board = this.renderRoot.querySelector('.board');
+    this.wider = board !== null && board.scrollWidth > board.clientWidth + 1;
+  });
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#size.observe(this);
     this.#session = this.closest('leadwort-session');
     this.#session?.addEventListener('leadwort-comparison', this.#asked as EventListener);
     // Portraits come with a comparison; without a connection names must do.
@@ -74,12 +78,8 @@ export class LeadwortComparison extends LeadwortPart {
   }
 
   protected override updated(_changed: PropertyValues): void {
-    this.#measure();
-  }
-
-  #measure(): void {
     const board = this.renderRoot.querySelector('.board');
-    this.wider = board !== null && board.scrollWidth > board.clientWidth + 1;
+    if (board) this.#size.observe(board);
   }
 
   private get own(): ComparisonWords {
@@ -153,7 +153,7 @@ export class LeadwortComparison extends LeadwortPart {
         ${this.heading(2, html`${chosen ? star : nothing}${this.say(character.label)}`)}
         ${chosen ? html`<p class="one">${own.one(enough?.characters.length ?? 0)}</p>` : nothing}
         ${pairs.length > 0 ? html`<p class="quiet">${this.differences(pairs, taxa)}. ${this.looking(row)}.</p>` : nothing}
-        ${pairs.map(({ words }) => (words === undefined ? nothing : html`<p>${this.say(words)}</p>`))}
+        ${pairs.map(({ words }) => (words === undefined ? nothing : html`<p>${terms(this.say(words))}</p>`))}
         ${
           character.caution && pairs.length > 0
             ? html`<p class="caution"><b>${saying.words.question.careful}</b> ${this.say(character.caution)}</p>`
