@@ -113,18 +113,20 @@ function brownTufts(): Drawing {
     const { point } = along(axis, share);
     return arc(point, end, end[0] < point[0] ? 5 : -5);
   });
-  const tufts = ends.map(([, [x, y]], i) =>
-    upTo(5)
-      .map((k) => lens([x, y + 2], from([x, y + 2], (x - 48) * 0.7 + (k - 2) * 42, 9.5 - (i % 2)), 4.6))
-      .join(''),
-  );
+  const tufts = ends
+    .map(([, [x, y]]) =>
+      upTo(3)
+        .map((k) => lens([x, y + 3], from([x, y + 3], (x - 48) * 0.7 + (k - 1) * 38, k === 1 ? 12 : 10), 5.4))
+        .join(''),
+    )
+    .join('');
   const bracts = lens([48, 71], [15, 66], 3, -6) + lens([48, 52], [80, 47], 3, 5);
   return [
     ['line', smooth(axis.filter((_, i) => i % 4 === 0))],
     ['fine', twigs.join('')],
     ['fine', bracts],
-    ['wash-brown', ends.map(([, [x, y]]) => spot(from([x, y + 2], (x - 48) * 0.9, 6), 4.6)).join('')],
-    ['fine', tufts.join('')],
+    ['wash-brown', tufts],
+    ['fine', tufts],
   ];
 }
 
