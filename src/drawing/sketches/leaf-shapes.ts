@@ -154,10 +154,10 @@ const bases: Record<string, () => Page> = {
     drawn(
       tube(way(48, 94, 48, 40), 15),
       base(
-        { ratio: 1.9, widest: 0.4, base: 'clasping', lobes: 0.17, sinus: 16, tip: 'pointed' },
-        128,
-        [48, 56],
-        -48,
+        { ratio: 1.9, widest: 0.4, base: 'clasping', lobes: 0.18, sinus: 18, tip: 'pointed' },
+        124,
+        [48, 50],
+        -42,
         0.06,
       ),
     ),

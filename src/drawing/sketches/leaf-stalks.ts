@@ -9,7 +9,7 @@ import { drawn, HEART, leafAt, loop, ripples, sweep, tube, way } from './leaf-st
 
 const BIG: LeafShape = { ...HEART, ratio: 1.08, lobes: 0.26, sinus: 84, widest: 0.34 };
 /** The same blade, its stalk a little inside the notch. */
-const TRAP: LeafShape = { ...BIG, inset: 0.22 };
+const TRAP: LeafShape = { ...BIG, inset: 0.26 };
 const SPOON: LeafShape = { ratio: 2.1, widest: 0.7, base: 'narrowed', tip: 'rounded' };
 const NARROW = LEAF_SHAPES.get('strap') as LeafShape;
 
@@ -73,7 +73,7 @@ const joins: Record<string, () => Page> = {
     'Una hoja con forma de corazón vista por detrás: el tallito se une justo en la muesca, donde entra el borde.',
   ],
   underneath: () => [
-    drawn(joined(TRAP, [48, 43], 'from-centre')),
+    drawn(joined(TRAP, [48, 40.3], 'from-centre')),
     'A heart-shaped leaf from behind: the stalk runs past the notch and joins well inside it, on the underside of the blade.',
     'Una hoja con forma de corazón vista por detrás: el tallito pasa la muesca y se une más adentro, por debajo de la hoja.',
   ],
