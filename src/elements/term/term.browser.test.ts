@@ -131,15 +131,19 @@ describe('a word that is asked', () => {
     await expectSound(part);
   });
 
-  test('stands in the line and stays on the screen in a narrow column from right to left', async () => {
-    const part = await one(english, html`<div dir="rtl" class="narrow"><test-holder></test-holder></div>`);
+  test('stays on the screen, however much it says, in a narrow column from right to left', async () => {
+    const around = html`<div dir="rtl" class="narrow"><test-holder></test-holder></div>`;
+    const wordy = { ...album, glossary: [{ ...ligule, definition: ligule.definition.repeat(60) }] };
+    const part = await withAlbum(await held<LeadwortTerm>(word, answered({}), english, around), wordy);
     await userEvent.click(part.find('[part=word]'));
     await part.part.updateComplete;
-    const { left, right, top, bottom } = part.find('#panel').getBoundingClientRect();
+    const panel = part.find('#panel');
+    const { left, right, top, bottom } = panel.getBoundingClientRect();
     expect(left).toBeGreaterThanOrEqual(0);
     expect(top).toBeGreaterThanOrEqual(0);
     expect(right).toBeLessThanOrEqual(innerWidth);
-    expect(bottom).toBeLessThanOrEqual(innerHeight + 1);
+    expect(bottom).toBeLessThanOrEqual(innerHeight);
+    expect(panel.scrollHeight).toBeGreaterThan(panel.clientHeight);
     await expectSound(part);
   });
 

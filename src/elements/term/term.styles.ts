@@ -14,12 +14,12 @@ export const termStyles = css`
   #panel { gap: 0.5em; inline-size: min(24em, calc(100vw - 1em)); max-block-size: min(80vh, 34em); overflow: auto; margin: 0; padding: 0.9em 1em 0.4em; border: 0.125em solid var(--line); border-radius: var(--radius); background: var(--paper); color: var(--ink); font-weight: 400; line-height: 1.45; box-shadow: 0 0.3em 1.2em #0004; }
   #panel:popover-open { display: grid; position: fixed; inset: auto 0.5em 0.5em; margin-inline: auto; }
   @supports (position-area: block-end) {
-    #panel:popover-open { position-anchor: --word; inset: auto; margin: 0.3em; position-area: block-end; position-try-fallbacks: flip-block; }
+    #panel:popover-open { position-anchor: --word; inset: auto; margin: 0.3em; position-area: block-end; position-try: most-block-size flip-block; max-block-size: calc(100% - 0.6em); }
   }
   #panel:not([popover], [hidden]) { display: grid; inline-size: auto; margin-block: 0.4em; box-shadow: none; }
   .name { font-weight: 700; font-size: 1.15em; }
   .name::first-letter { text-transform: uppercase; }
-  .place { inline-size: 9em; }
+  .place { inline-size: 7em; }
   .sources { font-size: 0.85em; overflow-wrap: anywhere; }
   .sources a { display: inline-block; padding-block: 0.35em; }
   @media print {
