@@ -102,6 +102,23 @@ describe('pictures', () => {
     },
   );
 
+  test.each([280, 360, 600, 1000])('stand above the words where many short answers share %d px', async (width) => {
+    const characters = picturedBundle.characters.characters.map((one) => {
+      if (one.id !== 'growth-form') return one;
+      const more = ['fern', 'vine', 'tree'].map((id) => ({ id }));
+      return { ...one, states: [...(one.states ?? []), ...more].map((of) => ({ ...of, label: `A ${of.id}` })) };
+    });
+    host({ ...picturedBundle, characters: { ...picturedBundle.characters, characters } }, smallAlbum).open();
+    const key = await opened(width);
+    await free(key);
+    while (cards(key).length < 6) await skip(key);
+    for (const card of cards(key)) {
+      const [place, words] = ['.place', '.text'].map((one) => card.querySelector(one)?.getBoundingClientRect());
+      expect(words?.top).toBeGreaterThanOrEqual(place?.bottom ?? 0);
+      expect(words?.width).toBeGreaterThan(card.clientWidth / 2);
+    }
+  });
+
   test('describe a choice and are no part of its name', async () => {
     const { open } = host(picturedBundle, smallAlbum);
     open();

@@ -9,9 +9,8 @@ export const questionStyles = css`
   .pictured input { order: 1; margin-inline-start: auto; }
   @container (max-width: 32em) { .pictured:not(.columns) { grid-template-columns: minmax(0, 1fr); } }
   .columns.columns { grid-template-columns: repeat(auto-fill, minmax(min(100%, 8.25em), 1fr)); }
-  .columns .card { flex-wrap: wrap; align-items: start; align-content: start; gap: 0.4em 0.55em; padding: 0.5em 0.5em 0.6em; }
-  .columns .place { inline-size: 100%; max-inline-size: 7.5em; margin-inline: auto; }
-  .columns .text { flex: 1; }
+  .columns .card { display: grid; grid-template-columns: minmax(0, 1fr) auto; align-items: start; align-content: start; gap: 0.4em 0.55em; padding: 0.5em 0.5em 0.6em; }
+  .columns .place { grid-column: 1 / -1; inline-size: min(100%, 7.5em); justify-self: center; }
   .columns .title { hyphens: auto; }
   .size { font-variant-numeric: lining-nums; }
 
