@@ -15,7 +15,9 @@ const FAR = 2;
 
 export class Individual {
   readonly random: Random;
+  /** By role. */
   readonly #characters = new Map<string, Character>();
+  /** By id of the character. */
   readonly #states = new Map<string, string>();
   readonly #sizes = new Map<string, { readonly value: number; readonly unit: Unit }>();
 
@@ -28,15 +30,14 @@ export class Individual {
     this.random = new Random(varied ? seed : 1, 2);
     for (const character of key.characters) {
       const trait = taxon.traits.get(character.id);
-      const role = character.draws ?? character.id;
-      this.#characters.set(role, character);
+      if (character.draws !== undefined) this.#characters.set(character.draws, character);
       // One draw for each character, whatever it is used for, so that a trait of one does not change the others.
       const [chance, off] = [draw.next(), draw.normal()];
       if (trait?.kind === 'range' && character.unit) {
         const { low, high, min = low, max = high } = spreadOf(trait.range, character.unit);
         const middle = Math.sqrt(low * high);
         const value = middle * (high / low) ** ((Math.max(-FAR, Math.min(FAR, off)) / (2 * FAR)) * (varied ? 1 : 0));
-        this.#sizes.set(role, { value: Math.min(max, Math.max(min, value)), unit: character.unit });
+        this.#sizes.set(character.id, { value: Math.min(max, Math.max(min, value)), unit: character.unit });
       } else if (trait?.kind === 'states') {
         const total = trait.states.reduce((sum, { how }) => sum + SHARE[how], 0);
         let left = chance * total;
@@ -46,28 +47,28 @@ export class Individual {
         });
         const usual = trait.states.find(({ how }) => how === 'usually') ?? trait.states[0];
         const id = (varied ? drawn : usual)?.state ?? usual?.state;
-        if (id !== undefined) this.#states.set(role, id);
+        if (id !== undefined) this.#states.set(character.id, id);
       }
     }
   }
 
   /** The form in which a role shows itself; undefined for what is unknown or means nothing here. */
   form(role: string): string | undefined {
-    const id = this.#states.get(role);
-    return this.#characters.get(role)?.states.find((state) => state.id === id)?.form ?? id;
+    const character = this.#characters.get(role);
+    const id = character && this.#states.get(character.id);
+    return character?.states.find((state) => state.id === id)?.form ?? id;
   }
 
   /** A size in metres. */
   metres(role: string): number | undefined {
-    const size = this.#sizes.get(role);
+    const size = this.#sizes.get(this.#characters.get(role)?.id ?? '');
     return size && size.unit !== 'count' ? toCanonical(size.value, size.unit, 'm') : undefined;
   }
 
   /** The state, or the class of size, in which a character shows itself. */
   stateOf(character: Character): string | undefined {
-    const role = character.draws ?? character.id;
-    const size = this.#sizes.get(role);
-    if (size === undefined) return this.#states.get(role);
+    const size = this.#sizes.get(character.id);
+    if (size === undefined) return this.#states.get(character.id);
     return character.states.find(({ to }) => to === undefined || size.value < to)?.id;
   }
 
@@ -79,11 +80,6 @@ export class Individual {
     if (trait?.kind !== 'states' || month === undefined || character?.states.length !== 12) return undefined;
     const state = character.states[month - 1]?.id;
     return trait.states.some((one) => one.state === state && one.how === 'usually');
-  }
-
-  /** Id of the character in a role, if the taxon says anything of it. */
-  idOf(role: string): string | undefined {
-    return this.#characters.get(role)?.id;
   }
 
   /** Unknown: the character could mean something here, and nobody has said what. */

@@ -18,6 +18,8 @@ export class Pad {
   readonly shown = new Set<string>();
   /** Groups whose form or size is not known: they are drawn with broken lines. */
   readonly unsure = new Set<Group>();
+  /** Units of the figure for a metre. */
+  metre = 0;
 
   put(group: Group, pen: Pen, path: string, at?: string): void {
     if (path === '') return;
@@ -63,15 +65,20 @@ export function linesOf(path: string, steps = 6): Point[][] {
   return lines;
 }
 
-/** What a path takes up: left, top, right, bottom. */
-export function boundsOf(paths: readonly string[]): readonly [number, number, number, number] {
+/** What paths of straight pieces and cubic curves take up, handles included: left, top, right, bottom. */
+export function boundsOf(paths: readonly string[]): [left: number, top: number, right: number, bottom: number] {
   let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const path of paths)
-    for (const line of linesOf(path, 3))
-      for (const [x, y] of line) {
-        [left, right] = [Math.min(left, x), Math.max(right, x)];
-        [top, bottom] = [Math.min(top, y), Math.max(bottom, y)];
-      }
+  for (const path of paths) {
+    const values = path.split(/[^\d.-]+/);
+    // The first is what stands before the first number: nothing.
+    for (let i = 1; i + 1 < values.length; i += 2) {
+      const [x, y] = [Number(values[i]), Number(values[i + 1])];
+      left = Math.min(left, x);
+      right = Math.max(right, x);
+      top = Math.min(top, y);
+      bottom = Math.max(bottom, y);
+    }
+  }
   return [left, top, right, bottom];
 }
 

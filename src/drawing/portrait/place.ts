@@ -4,12 +4,11 @@ import { type Point, smooth, straight } from '../geometry.ts';
 import type { Pad } from './pad.ts';
 
 export const WIDTH = 320;
-export const HEIGHT = 360;
+export const HEIGHT = 374;
 /** Where someone stands: dry ground. */
 export const GROUND = 288;
 /** Left and right of this there is only the place. */
 export const ROOM = [8, 246] as const;
-const BESIDE = 286;
 
 /** Where the plant's base is, and the bed below it, if it stands in water. */
 export interface Site {
@@ -26,9 +25,9 @@ export function siteOf(habitat: string | undefined, rises: boolean): Site {
   const at = (y: number): Point => [MIDDLE, y];
   switch (habitat) {
     case 'open-water':
-      return { base: at(292), bed: at(352), water: 292 };
+      return { base: at(292), bed: at(326), water: 292 };
     case 'standing-water':
-      return { base: at(rises ? 291 : 306), bed: at(rises ? 330 : 306), water: 291 };
+      return { base: at(rises ? 291 : 306), bed: at(rises ? 326 : 306), water: 291 };
     case 'waterline':
       return { base: at(291), bed: at(291), water: 296 };
     default:
@@ -39,10 +38,10 @@ export function siteOf(habitat: string | undefined, rises: boolean): Site {
 export function drawSite(pad: Pad, habitat: string | undefined, { bed, water }: Site): void {
   const bank: Readonly<Record<string, readonly Point[]>> = {
     'open-water': [
-      [4, 352],
-      [90, 353],
-      [170, 350],
-      [222, 326],
+      [4, 328],
+      [90, 329],
+      [170, 326],
+      [222, 313],
       [248, 296],
       [262, GROUND],
       [316, GROUND - 1],
@@ -123,9 +122,12 @@ export function beside(height: number): {
   return { thing: 'hand', metres: MEASURES.hand / 100, share: height < 0.16 ? 0.74 : 0.5 };
 }
 
-/** `scale`: units of the figure for a metre. */
-export function drawBeside(pad: Pad, height: number, scale: number): void {
+/** Outline of what stands beside the plant; `metre`: units of the figure for a metre. */
+export function besideOf(height: number, metre: number): string {
   const { thing, metres } = beside(height);
-  const of = thing === 'person' ? personOf : handOf;
-  pad.put('size', 'scale', of(metres * scale, [BESIDE, GROUND - 1]));
+  const size = metres * metre;
+  // As far to the right as it can stand.
+  return thing === 'person'
+    ? personOf(size, [WIDTH - 5 - size * 0.17, GROUND - 1])
+    : handOf(size, [WIDTH - 5 - size * 0.39, GROUND - 1]);
 }

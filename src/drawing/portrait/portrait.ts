@@ -7,7 +7,7 @@ import { drawBelow, drawHanging } from './below.ts';
 import { isShape, ring } from './blade.ts';
 import { type Asked, Individual } from './individual.ts';
 import { boundsOf, type Group, Pad, type Piece, plain } from './pad.ts';
-import { beside, drawBeside, drawSite, GROUND, HEIGHT, MIDDLE, ROOM, type Site, siteOf, WIDTH } from './place.ts';
+import { beside, besideOf, drawSite, GROUND, HEIGHT, MIDDLE, ROOM, type Site, siteOf, WIDTH } from './place.ts';
 import {
   type Body,
   creeper,
@@ -38,7 +38,7 @@ export interface Detail {
 
 export interface Figure {
   readonly box: readonly [width: number, height: number];
-  /** In the order in which they are drawn. */
+  /** In the order in which they are drawn; none where the key says too little to draw it. */
   readonly parts: readonly FigurePart[];
   /** Ids of the characters that the figure itself shows. */
   readonly shown: readonly string[];
@@ -50,6 +50,10 @@ export interface Figure {
   readonly flowering: boolean | undefined;
   /** Height of this individual, in metres. */
   readonly height: number | undefined;
+  /** Units of the box for a metre. */
+  readonly metre: number;
+  /** Where its height begins, from the top of the box. */
+  readonly ground: number;
   /** What stands beside it. */
   readonly beside: 'person' | 'hand';
   /** Characters of which nothing is known and which would mean something here. */
@@ -81,6 +85,8 @@ const hueOf = (form: string | undefined, other: Readonly<Record<string, string>>
 
 /** Roles that the figure hints at but that only a close-up shows so that a person can tell them apart. */
 const CLOSE = new Set([
+  'growth-form',
+  'cluster-posture',
   'leaf-shape',
   'flower-cluster',
   'leaf-colour',
@@ -118,31 +124,37 @@ function skeletonOf(who: Individual): { readonly draw: Skeleton; readonly afloat
 export function portraitOf(key: Key, taxon: Taxon, asked: Asked = {}): Figure {
   const who = new Individual(key, taxon, asked);
   const height = who.metres('height');
-  const pad = drawn(who, height ?? SOME_HEIGHT, asked.month);
-  const roleOf = (character: Character) => character.draws ?? character.id;
+  // Without either nobody knows how it is built, and nothing is made up.
+  const built = who.form('growth-form') ?? who.form('leaf-arrangement');
+  const pad = built === undefined ? new Pad() : drawn(who, height ?? SOME_HEIGHT, asked.month);
   const flowering = flowersNow(who, asked.month);
   const details = key.characters.flatMap((character): Detail[] => {
     const state = who.stateOf(character);
-    const role = roleOf(character);
+    const role = character.draws ?? '';
     return state === undefined || (pad.shown.has(role) && !CLOSE.has(role)) ? [] : [{ character, state }];
   });
   return {
     box: [WIDTH, HEIGHT],
     parts: pad.pieces,
-    shown: key.characters.filter((one) => pad.shown.has(roleOf(one)) && taxon.traits.has(one.id)).map((one) => one.id),
+    shown: key.characters.filter((one) => pad.shown.has(one.draws ?? '') && isKnown(taxon, one)).map((one) => one.id),
     said: (flowering ? [...SAID, ...FLOWERS] : SAID).flatMap((role) => {
-      const character = key.characters.find((one) => roleOf(one) === role);
+      const character = key.characters.find((one) => one.draws === role);
       const state = character && who.stateOf(character);
       return character && state !== undefined ? [{ character, state }] : [];
     }),
     details,
     flowering,
     height,
+    metre: pad.metre,
+    ground: siteOf(who.form('habitat'), skeletonOf(who).afloat).base[1],
     beside: beside(height ?? SOME_HEIGHT).thing,
     broken: pad.pieces.some(({ group }) => pad.unsure.has(group)),
     unknown: key.characters.filter((character) => !taxon.traits.has(character.id) && means(taxon, character)),
   };
 }
+
+const isKnown = (taxon: Taxon, { id }: Character): boolean =>
+  (taxon.traits.get(id)?.kind ?? 'not-applicable') !== 'not-applicable';
 
 /** Whether a character could mean something for the taxon: it may show a state that the character asks for. */
 function means(taxon: Taxon, { applies }: Character): boolean {
@@ -169,23 +181,24 @@ function drawn(who: Individual, height: number, month: Month | undefined): Pad {
   let scale = Math.min((GROUND * share) / metres, sky / height);
   let rise = height * scale;
   let pad = new Pad();
-  for (let round = 0; round < 7; round++) {
+  for (let round = 0; round < 10; round++) {
     pad = new Pad();
     sketch(pad, who, draw, site, scale, rise, month);
     const [left, top, right] = boundsOf(plantOf(pad).flatMap(({ marks }) => marks.map(([, path]) => path)));
     const room = Math.min((MIDDLE - ROOM[0]) / (MIDDLE - left || 1), (ROOM[1] - MIDDLE) / (right - MIDDLE || 1));
-    const tall = (height * scale) / Math.max(1, site.base[1] - top);
+    const missing = height * scale - (site.base[1] - top);
     const before = scale;
     if (room < 1) scale *= room * 0.985;
     if (top < 6) scale *= 0.96;
-    rise = Math.min(rise * tall, height * before * 2.2) * (scale / before);
-    if (room >= 1 && top >= 6 && Math.abs(tall - 1) < 0.004) break;
+    rise = Math.max(4, Math.min(rise + missing * 0.85, height * before * 2.2)) * (scale / before);
+    if (room >= 1 && top >= 6 && Math.abs(missing) < 0.02 * height * scale) break;
   }
   const whole = new Pad();
   drawSite(whole, habitat, site);
   const plant = plantOf(pad);
   drawStand(whole, who.form('stand'), plant, site);
-  drawBeside(whole, height, scale);
+  whole.put('size', 'scale', besideOf(height, scale));
+  whole.metre = scale;
   const part = who.form('underground');
   if (part !== undefined) drawBelow(whole, part, part === 'runners' ? site.base : site.bed);
   if (afloat && site.water !== undefined && skeletonOf(who).draw === floatingRosette) drawHanging(whole, site.base);
@@ -253,7 +266,7 @@ function sketch(
     head,
     form: (role) => who.form(role),
   });
-  if (wide > 1.3 && width !== undefined) pad.show('leaf-width');
+  if (wide > 1.3 && width !== undefined && shape !== 'divided') pad.show('leaf-width');
 }
 
 /** Others of its kind behind it: how it grows together. */

@@ -331,7 +331,9 @@ export function rosette(body: Body): void {
     if (i === n - 2 && body.head) for (const one of low ? [0.5] : [-0.7, 0.55]) scape(one, low ? rise * 0.72 : rise);
     const side = Math.sign(share) || (random.next() < 0.5 ? 1 : -1);
     if (straps) {
-      leaf(body, [x + share * 5, y], share * 46, side * (20 + 50 * Math.abs(share)), about(body, 0.95, 0.1));
+      // What is longer than the plant is tall bends over.
+      const over = 170 * (1 - Math.min(1, rise / body.leaf.length));
+      leaf(body, [x + share * 5, y], share * 46, side * (20 + 50 * Math.abs(share) + over), about(body, 0.95, 0.1));
       continue;
     }
     // A blade that points up adds to the height, one that hangs does not.
@@ -367,7 +369,8 @@ export function rosette(body: Body): void {
     else leaf(body, top, share * 46, side * 16, about(body, 0.95, 0.08));
   }
   if (poses && tip !== undefined) pad.show('leaf-tip');
-  pad.show('growth-form', 'leaf-arrangement', ...leafRoles);
+  pad.show('growth-form', ...leafRoles);
+  if (body.form('leaf-arrangement') === 'basal') pad.show('leaf-arrangement');
 }
 
 /** Stems along the ground or the water, with shoots standing up, or with stalked leaves from their joints. */
@@ -438,7 +441,8 @@ export function creeper(body: Body): void {
     stem(body, [at(0), at(0.5), at(1)], Math.max(1.5, body.thickness * 0.8));
   }
   pad.show('growth-form', ...leafRoles);
-  if (stalked || ['opposite', 'spiral'].includes(body.form('leaf-arrangement') ?? '')) pad.show('leaf-arrangement');
+  const set = body.form('leaf-arrangement');
+  if (set === 'basal' || (!stalked && (set === 'opposite' || set === 'spiral'))) pad.show('leaf-arrangement');
 }
 
 /** A ring of leaves afloat, its roots hanging in the water. */
@@ -519,7 +523,9 @@ export function pads(body: Body): void {
     held(top);
     flowers(body, top);
   }
-  pad.show('growth-form', 'leaf-arrangement', ...leafRoles);
+  pad.show('growth-form', 'leaf-arrangement', 'leaf-shape');
+  // Round leaves are as long as they are wide.
+  if (!round) pad.show('leaf-length');
 }
 
 /** A woody stem with branches and a crown of leaves. */

@@ -20,6 +20,8 @@ export const styles = css`
   .alike { display: grid; gap: 0.15em; }
   .alike li { display: flex; flex-wrap: wrap; align-items: center; column-gap: 0.9em; padding-inline-start: 0.25em; }
   .plants button { padding-inline: 0; }
+  .drawn { inline-size: 100%; }
+  .drawn summary { display: flex; align-items: center; inline-size: fit-content; font-weight: 600; color: var(--reed); text-decoration: underline; text-underline-offset: 0.2em; }
   @media print { [part='field'] { display: none; } }
   @media (forced-colors: active) { .lines li::before { background: CanvasText; } }
 `;

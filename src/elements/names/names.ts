@@ -3,6 +3,7 @@ import { query, state } from 'lit/decorators.js';
 import type { Key, SharedName, Standing, Taxon } from '../../key/index.ts';
 import { isOpen, type LookalikeOf, lookalikesOf, type Snapshot } from '../../session/index.ts';
 import { compareButton } from '../shared/compare.ts';
+import { drawnLine } from '../shared/drawn.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { plant, plantName } from '../shared/plant.ts';
 import { standingOf } from '../shared/reasons.ts';
@@ -85,6 +86,7 @@ export class LeadwortNames extends LeadwortPart {
           ? html`<p>${words.names.now(words.common.odds(standingOf(snapshot, taxon.id).probability))}</p>`
           : nothing
       }
+      ${drawnLine(taxon.id, html`${words.portrait.open}<span class="unseen">: ${name.text}</span>`)}
       ${alike.length > 0 ? this.renderAlike(snapshot, taxon, alike) : nothing}
       <button class="plain" type="button" @click=${() => this.check(snapshot, taxon)}>
         ${words.names.check}<span class="unseen">: ${name.text}</span>

@@ -9,6 +9,7 @@ export const styles = css`
   .scene .drawing .fine { stroke-width: 0.6; }
   .scene .drawing .water { stroke-width: 1.2; }
   .scene .drawing .stand .scale { fill-opacity: 0.5; }
+  .scene .drawing .size .scale { fill-opacity: 0.8; }
   .months { display: flex; flex-wrap: wrap; align-items: center; gap: 0.25em 0.5em; }
   .months [role='status'] { font-weight: 600; min-inline-size: 11em; text-align: center; }
   .step { border: 0.125em solid var(--reed); border-radius: 50%; background: var(--paper); color: var(--reed); padding: 0; }
@@ -16,8 +17,8 @@ export const styles = css`
   .step:dir(rtl) svg { scale: -1 1; }
   .buttons { display: flex; flex-wrap: wrap; gap: 0.5em; }
   summary { display: flex; align-items: center; font-weight: 600; color: var(--reed); text-decoration: underline; text-underline-offset: 0.2em; }
-  .close { display: grid; grid-template-columns: repeat(auto-fill, minmax(6.6em, 1fr)); gap: 0.9em 0.75em; }
-  .close .picture { max-inline-size: 6.6em; margin-block-end: 0.25em; }
+  .close { display: grid; grid-template-columns: repeat(auto-fill, minmax(5.2em, 1fr)); gap: 0.9em 0.75em; font-size: 0.92em; }
+  .close .picture { max-inline-size: 6.4em; margin-block-end: 0.25em; }
   .close b { display: block; font-size: 0.86em; color: var(--mud); line-height: 1.2; }
   .close span { line-height: 1.25; overflow-wrap: anywhere; }
   dl > div { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 2fr); gap: 0.75em; padding-block: 0.3em; border-block-end: 1px solid color-mix(in srgb, var(--line) 30%, transparent); overflow-wrap: anywhere; }

@@ -17,6 +17,13 @@ import { renderTraits } from './traits.ts';
 const MONTHS: readonly Month[] = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
 const isMonth = (month: number | undefined): month is Month => MONTHS.some((one) => one === month);
 
+/** All states that are usual, where several are; for a size the class that it falls into. */
+function usualStates({ traits }: Taxon, character: string, state: string): readonly string[] {
+  const trait = traits.get(character);
+  const usual = trait?.kind === 'states' ? trait.states.filter(({ how }) => how === 'usually') : [];
+  return usual.length > 0 ? usual.map((one) => one.state) : [state];
+}
+
 /**
  * A plant drawn from what the key knows of it: to scale beside a person, where it stands, as it looks in a month, with
  * its details in close-up. What is not known is left out, drawn in broken lines, and said. Photographs of the plant,
@@ -165,14 +172,15 @@ export class LeadwortPortrait extends LeadwortPart {
     </div>`;
   }
 
-  private renderDetails(figure: Figure): TemplateResult | typeof nothing {
+  private renderDetails(taxon: Taxon, figure: Figure): TemplateResult | typeof nothing {
     if (figure.details.length === 0) return nothing;
     const { saying, pictures } = this;
     return html`<details open>
       <summary>${saying.words.portrait.close}</summary>
       <ul class="close">
         ${figure.details.map(({ character, state }) => {
-          const answer = said(character, { character: character.id, states: [state], sureness: 'sure' }, saying);
+          const states = this.varied ? [state] : usualStates(taxon, character.id, state);
+          const answer = said(character, { character: character.id, states, sureness: 'sure' }, saying);
           return html`<li>
             ${hasRoom(pictures, character, state) ? html`${pictureOf(pictures, `${character.id}/${state}`)}` : nothing}
             <b>${this.say(character.label)}</b> <span>${answer}</span>
@@ -204,13 +212,16 @@ export class LeadwortPortrait extends LeadwortPart {
     const { key } = snapshot.prepared;
     if (figure === undefined || taxon === undefined)
       return html`<p role="status">${this.taxon === '' ? nothing : words.portrait.missing(this.taxon)}</p>`;
-    if (this.bare) return html`<div part="portrait">${this.renderFigure(snapshot, taxon, figure)}</div>`;
+    if (this.bare)
+      return figure.parts.length > 0
+        ? html`<div part="portrait">${this.renderFigure(snapshot, taxon, figure)}</div>`
+        : nothing;
     return html`<figure part="portrait">
-      ${this.renderPhotos()} ${this.renderFigure(snapshot, taxon, figure)}
+      ${this.renderPhotos()} ${figure.parts.length > 0 ? this.renderFigure(snapshot, taxon, figure) : nothing}
       <figcaption>
         ${this.heading === 'off' ? nothing : html`<p>${plant(key, taxon, words, language)}</p>`} ${this.renderNotes(figure)}
       </figcaption>
-      ${this.renderMonths(figure)} ${this.renderButtons()} ${this.renderDetails(figure)}
+      ${this.renderMonths(figure)} ${this.renderButtons()} ${this.renderDetails(taxon, figure)}
       <details class="words">
         <summary>${words.portrait.inWords}</summary>
         ${renderTraits(key.characters, taxon, this.saying)}

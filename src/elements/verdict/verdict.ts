@@ -2,6 +2,7 @@ import { html, nothing, svg, type TemplateResult } from 'lit';
 import { MOST_COMPARED, type VerdictKind } from '../../key/index.ts';
 import type { Snapshot } from '../../session/index.ts';
 import { compareButton } from '../shared/compare.ts';
+import { drawnLine } from '../shared/drawn.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { latin, plantName, taxonOf } from '../shared/plant.ts';
 import { answerLine, reasons, reasonsStyles, standingOf } from '../shared/reasons.ts';
@@ -67,7 +68,8 @@ export class LeadwortVerdict extends LeadwortPart {
     return html`
       <p class="names">${latin(taxon)} ${statusOf(taxon.status, words)}</p>
       <p class="sure">${words.verdict.sure(words.common.odds(standing.probability), snapshot.answered)}</p>
-      ${this.renderStill(snapshot, taxon.status === 'invasive')} ${this.renderStop(snapshot)} ${this.renderDoubts(snapshot)}
+      ${drawnLine(lead, words.portrait.open)} ${this.renderStill(snapshot, taxon.status === 'invasive')}
+      ${this.renderStop(snapshot)} ${this.renderDoubts(snapshot)}
       ${identification.verdict.kind === 'settled' ? nothing : this.renderRecheck(snapshot)} ${renderLookalikes(
         snapshot,
         lead,
