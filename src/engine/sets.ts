@@ -19,26 +19,55 @@ export interface SmallestSets {
   readonly unmet: number;
 }
 
-/** Bits that fit a small integer. */
-const BITS = 30;
-
 /**
  * All smallest sets of members that meet every demand, or the first `most` of them. Exact: every set is either looked
- * at or ruled out by a bound (demands without a common member add up; so does what the members met most often can do).
+ * at or ruled out by a bound, since what demands without a common member ask for adds up.
  */
 export function smallestSets(demands: readonly Demand[], most = 1000): SmallestSets {
-  const some = demands.filter(({ members }) => members.length > 0);
-  const count = some.reduce((max, { members }) => Math.max(max, ...members), -1) + 1;
-  const hard = hardest(some, Math.ceil(count / BITS));
-  const needed = [...new Set(hard.flatMap((one) => (one.times === one.members.length ? one.members : [])))];
-  const search = new Search(hard, count, most);
-  const sets = search.run();
+  const hard = hardest(demands);
+  const sets: number[][] = [];
+  let complete = true;
+  /** Members that are taken, and those that are closed: tried before at a demand, so that no set comes twice. */
+  const taken: (boolean | undefined)[] = [];
+  const extend = (room: number): void => {
+    let bound = 0;
+    let spare = Number.POSITIVE_INFINITY;
+    let tightest: readonly number[] | undefined;
+    const used = new Set<number>();
+    for (const { members, times } of hard) {
+      const left = times - members.filter((m) => taken[m]).length;
+      if (left <= 0) continue;
+      const open = members.filter((m) => taken[m] === undefined);
+      if (open.length - left < spare) {
+        spare = open.length - left;
+        tightest = open;
+      }
+      if (open.some((m) => used.has(m))) continue;
+      for (const m of open) used.add(m);
+      bound += left;
+    }
+    if (spare < 0 || bound > room || !complete) return;
+    if (tightest === undefined) {
+      complete = sets.length < most;
+      if (complete) sets.push(taken.flatMap((one, m) => (one ? [m] : [])));
+      return;
+    }
+    for (const m of tightest) {
+      taken[m] = true;
+      extend(room - 1);
+      taken[m] = false;
+    }
+    for (const m of tightest) taken[m] = undefined;
+  };
+  for (let size = 0; sets.length === 0; size++) extend(size);
   return {
-    size: sets[0]?.length ?? 0,
+    size: (sets[0] as number[]).length,
     sets: sets.sort(rising),
-    complete: search.complete,
-    needed: needed.sort((a, b) => a - b),
-    unmet: demands.length - some.length,
+    complete,
+    needed: [...new Set(hard.flatMap(({ members, times }) => (times === members.length ? members : [])))].sort(
+      (a, b) => a - b,
+    ),
+    unmet: demands.filter(({ members }) => members.length === 0).length,
   };
 }
 
@@ -67,135 +96,22 @@ export function pairsOf(
 interface Hard {
   readonly members: readonly number[];
   readonly times: number;
-  readonly bits: readonly number[];
+  readonly bits: bigint;
 }
 
-/** Demands that no other one implies: one with fewer members, met as often, is the harder. */
-function hardest(demands: readonly Demand[], words: number): Hard[] {
-  const unlike = new Map<string, Hard>();
-  for (const demand of demands) {
-    const members = [...new Set(demand.members)].sort((a, b) => a - b);
-    const times = Math.min(demand.times ?? 1, members.length);
-    const id = members.join(' ');
-    if ((unlike.get(id)?.times ?? 0) < times) unlike.set(id, { members, times, bits: bitsOf(members, words) });
+/** Demands that no other one implies, the smallest first: one with fewer members, met as often, is the harder. */
+function hardest(demands: readonly Demand[]): Hard[] {
+  const unlike = new Map<bigint, Hard>();
+  for (const { members: some, times: asked = 1 } of demands) {
+    const members = [...new Set(some)];
+    const bits = members.reduce((sum, m) => sum | (1n << BigInt(m)), 0n);
+    const times = Math.min(asked, members.length);
+    if ((unlike.get(bits)?.times ?? 0) < times) unlike.set(bits, { members, times, bits });
   }
   const kept: Hard[] = [];
   for (const one of [...unlike.values()].sort((a, b) => a.members.length - b.members.length))
-    if (
-      !kept.some(
-        (other) => other.times >= one.times && other.bits.every((bits, w) => (bits & ~(one.bits[w] as number)) === 0),
-      )
-    )
-      kept.push(one);
+    if (!kept.some(({ bits, times }) => times >= one.times && (bits & one.bits) === bits)) kept.push(one);
   return kept;
-}
-
-function bitsOf(members: readonly number[], words: number): number[] {
-  const bits = new Array<number>(words).fill(0);
-  for (const m of members) bits[Math.floor(m / BITS)] = (bits[Math.floor(m / BITS)] as number) | (1 << (m % BITS));
-  return bits;
-}
-
-/** Depth first, one size after the other. A member that was tried at a demand is closed to its later branches, so that no set comes twice. */
-class Search {
-  readonly #demands: readonly Hard[];
-  /** Demands in which each member stands. */
-  readonly #of: readonly (readonly number[])[];
-  readonly #most: number;
-  /** How often each demand must still be met, and by how many open members it can be. */
-  readonly #left: number[];
-  readonly #open: number[];
-  readonly #closed: boolean[];
-  readonly #chosen: number[] = [];
-  readonly #found: number[][] = [];
-  complete = true;
-
-  constructor(demands: readonly Hard[], count: number, most: number) {
-    this.#demands = demands;
-    this.#most = most;
-    this.#left = demands.map(({ times }) => times);
-    this.#open = demands.map(({ members }) => members.length);
-    this.#closed = new Array<boolean>(count).fill(false);
-    this.#of = Array.from({ length: count }, (_, m) =>
-      demands.flatMap(({ members }, d) => (members.includes(m) ? [d] : [])),
-    );
-  }
-
-  run(): number[][] {
-    for (let size = this.#bound(); ; size++) {
-      this.#extend(size);
-      if (this.#found.length > 0) return this.#found;
-    }
-  }
-
-  /** Finds every way to meet what is left with `room` more members. */
-  #extend(room: number): void {
-    if (!this.complete) return;
-    const tightest = this.#tightest();
-    if (tightest === undefined) {
-      if (this.#found.length === this.#most) this.complete = false;
-      else this.#found.push([...this.#chosen].sort((a, b) => a - b));
-      return;
-    }
-    if (this.#bound() > room) return;
-    const tried: number[] = [];
-    for (const m of tightest.members) {
-      if (this.#closed[m]) continue;
-      this.#choose(m, 1);
-      this.#extend(room - 1);
-      this.#choose(m, -1);
-      this.#close(m, true);
-      tried.push(m);
-    }
-    for (const m of tried) this.#close(m, false);
-  }
-
-  #choose(m: number, by: 1 | -1): void {
-    if (by === 1) this.#chosen.push(m);
-    else this.#chosen.pop();
-    for (const d of this.#of[m] as readonly number[]) this.#left[d] = (this.#left[d] as number) - by;
-    this.#close(m, by === 1);
-  }
-
-  #close(m: number, closed: boolean): void {
-    this.#closed[m] = closed;
-    for (const d of this.#of[m] as readonly number[]) this.#open[d] = (this.#open[d] as number) + (closed ? -1 : 1);
-  }
-
-  /** The unmet demand with the least choice. */
-  #tightest(): Hard | undefined {
-    let best: Hard | undefined;
-    let slack = Number.POSITIVE_INFINITY;
-    this.#demands.forEach((one, d) => {
-      const left = this.#left[d] as number;
-      const spare = (this.#open[d] as number) - left;
-      if (left > 0 && spare < slack) [best, slack] = [one, spare];
-    });
-    return best;
-  }
-
-  /** No fewer members than this meet what is left; infinite where open members do not suffice. */
-  #bound(): number {
-    const used = new Set<number>();
-    const met = new Array<number>(this.#closed.length).fill(0);
-    let disjoint = 0;
-    let left = 0;
-    for (const [d, { members }] of this.#demands.entries()) {
-      const times = this.#left[d] as number;
-      if (times <= 0) continue;
-      if ((this.#open[d] as number) < times) return Number.POSITIVE_INFINITY;
-      left += times;
-      const open = members.filter((m) => !this.#closed[m]);
-      for (const m of open) met[m] = (met[m] as number) + 1;
-      if (open.some((m) => used.has(m))) continue;
-      for (const m of open) used.add(m);
-      disjoint += times;
-    }
-    const best = met.sort((a, b) => b - a);
-    let members = 0;
-    for (; left > 0; members++) left -= best[members] as number;
-    return Math.max(disjoint, members);
-  }
 }
 
 function rising(a: readonly number[], b: readonly number[]): number {

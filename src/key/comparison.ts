@@ -4,10 +4,7 @@ import type { KeyAnswer } from './answers.ts';
 import { COST, type PreparedKey, THERE } from './prepared.ts';
 import { separationOf } from './separation.ts';
 import { type Shows, showsOf } from './shows.ts';
-import type { Character, Lookalike, Month, Taxon } from './types.ts';
-
-/** Most plants that can be told at a glance from one another. */
-export const MOST_COMPARED = 3;
+import { type Character, type Lookalike, MOST_COMPARED, type Month, type Taxon } from './types.ts';
 
 /** Fewer than two plants, more than three, or one twice, or an id that the key does not have. */
 export class ComparisonError extends Error {

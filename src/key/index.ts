@@ -11,7 +11,6 @@ export {
   comparisonOf,
   type Difference,
   type Looking,
-  MOST_COMPARED,
   type PairDifference,
 } from './comparison.ts';
 export { KEY_FILES, type ReadOptions } from './content.ts';

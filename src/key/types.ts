@@ -130,6 +130,9 @@ export interface Lookalike {
   readonly source: readonly string[];
 }
 
+/** Most taxa that are shown side by side (ours). */
+export const MOST_COMPARED = 3;
+
 /** The order in which guidance is read. */
 export const TOPICS = [
   'harm',

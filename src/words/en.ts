@@ -170,7 +170,7 @@ export const en: Words = {
     atLeast: (size) => `${size} or more`,
     upTo: (size) => `up to ${size}`,
     about: (size) => `about ${size}`,
-    seldom: (usual, sizes) => `${usual}, rarely ${sizes}`,
+    seldom: (sizes) => `, rarely ${sizes}`,
   },
   portrait: {
     open: 'See it drawn',

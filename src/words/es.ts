@@ -293,7 +293,7 @@ export const es: Words = {
     atLeast: (size) => `${size} o más`,
     upTo: (size) => `hasta ${size}`,
     about: (size) => `cerca de ${size}`,
-    seldom: (usual, sizes) => `${usual}, rara vez ${sizes}`,
+    seldom: (sizes) => `, rara vez ${sizes}`,
   },
   portrait: {
     open: 'Verla dibujada',

@@ -269,7 +269,7 @@ export interface ComparisonWords {
   readonly atLeast: (size: string) => string;
   readonly upTo: (size: string) => string;
   readonly about: (size: string) => string;
-  readonly seldom: (usual: string, sizes: string) => string;
+  readonly seldom: (sizes: string) => string;
 }
 export interface PortraitWords {
   /** Opens the portrait where it is folded away. */

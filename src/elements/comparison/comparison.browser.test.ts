@@ -123,9 +123,9 @@ test('sizes are in the units of the reader', async () => {
   expect(words(rowOf(part, 'stem-thickness').querySelector('.cell') as Element)).toMatch(/ in\b/);
   part.holder.settings.setValue({ ...(await spanish()), units: 'metric' });
   await part.part.updateComplete;
-  const spanishRow = part.all('.row').find((one) => words(one)?.includes('35 mm'));
+  const spanishRow = part.all('.row').find((one) => words(one)?.includes('5 cm, rara vez 5 cm'));
   // Arundo: 10-35(-50) mm, as the key has it.
-  expect(spanishRow?.querySelector('.cell')?.textContent).toMatch(/10 a 35 mm, rara vez 50 mm/);
+  expect(spanishRow?.querySelector('.cell')?.textContent).toMatch(/1 a 3[.,]5 cm, rara vez 5 cm/);
 });
 
 describe('what the person saw', () => {

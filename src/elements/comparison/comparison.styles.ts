@@ -2,7 +2,6 @@ import { css } from 'lit';
 
 export const styles = css`
   section { display: grid; gap: 1em; }
-  section > * { min-inline-size: 0; }
   .head { display: flex; flex-wrap: wrap; align-items: start; justify-content: space-between; gap: 0.5em 1em; }
   .heading { flex: 1 1 12em; font-size: 1.4em; scroll-margin-block-start: 1em; }
   .sub { font-size: 1.15em; }
@@ -11,12 +10,10 @@ export const styles = css`
   .now { background: var(--silt); border-radius: var(--radius); padding: 1em; display: grid; gap: 0.6em; }
   .now ul { display: flex; flex-wrap: wrap; column-gap: 1.25em; }
   .now .plain { padding-inline: 0; text-align: start; }
-  .unsure { font-weight: 600; }
+  .unsure, .answer { font-weight: 600; }
   .star { inline-size: 1em; block-size: 1em; margin-inline-end: 0.35em; vertical-align: -0.12em; fill: var(--reed); }
 
-  .board { --cell: 8.25em; overflow-x: auto; scroll-snap-type: x proximity; overscroll-behavior-x: contain; }
-  .board:focus-visible { outline-offset: -0.2em; }
-  .board { --plants: 2; }
+  .board { --plants: 2; --cell: 8.25em; overflow-x: auto; scroll-snap-type: x proximity; overscroll-behavior-x: contain; }
   /* The third looks in from the side. */
   .of-3 { --plants: 3; --cell: 7em; }
   .rows, .plants { inline-size: max(100%, calc(var(--plants) * (var(--cell) + 0.75em) - 0.75em)); }
@@ -33,7 +30,6 @@ export const styles = css`
   .about { position: sticky; inset-inline-start: 0; inline-size: 100cqi; max-inline-size: 100cqi; display: grid; gap: 0.2em; }
   .about p { max-inline-size: 42em; }
   .one { font-weight: 700; color: var(--reed); }
-  .answer { font-weight: 600; }
   .caution { border-inline-start: 0.3em solid var(--rust); padding-inline-start: 0.6em; }
   .caution b { color: var(--rust); }
   .who { display: block; font-size: 0.85em; font-weight: 700; color: var(--mud); line-height: 1.25; margin-block-end: 0.3em; }
@@ -54,11 +50,7 @@ export const styles = css`
     .turn { display: none; }
     .board, .of-3 { --cell: 11em; }
   }
-  summary { display: flex; align-items: center; gap: 0.55em; color: var(--reed); font-weight: 600; list-style: none; inline-size: 100cqi; position: sticky; inset-inline-start: 0; }
-  summary::-webkit-details-marker { display: none; }
-  summary::before { content: ''; flex: none; inline-size: 0.5em; block-size: 0.5em; border-inline-end: 0.15em solid; border-block-end: 0.15em solid; rotate: -45deg; margin-inline: 0.15em 0.2em; }
-  details[open] > summary::before { rotate: 45deg; }
-  :host(:dir(rtl)) details:not([open]) > summary::before { rotate: 45deg; border-inline: 0.15em solid; border-inline-start: 0; }
+  summary { position: sticky; inset-inline-start: 0; inline-size: 100cqi; padding-block: 0.75em; color: var(--reed); font-weight: 600; }
 
   @media (forced-colors: active) {
     .now { border: 1px solid CanvasText; }

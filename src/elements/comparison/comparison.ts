@@ -1,5 +1,6 @@
 import { html, nothing, type PropertyValues, svg, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
+import { ifDefined } from 'lit/directives/if-defined.js';
 import {
   type ComparedRow,
   type Comparison,
@@ -90,8 +91,8 @@ export class LeadwortComparison extends LeadwortPart {
     return this.settings?.headingLevel ?? 2;
   }
 
-  private heading(below: number, text: unknown, kind = 'sub'): TemplateResult {
-    return html`<div role="heading" class=${kind} aria-level=${Math.min(6, this.level + below)}>${text}</div>`;
+  private heading(below: number, text: unknown): TemplateResult {
+    return html`<div role="heading" class="sub" aria-level=${Math.min(6, this.level + below)}>${text}</div>`;
   }
 
   private nameOf(taxon: Taxon): { readonly text: string; readonly lang: string } {
@@ -214,8 +215,8 @@ export class LeadwortComparison extends LeadwortPart {
     return html`<button class="outline turn" type="button" aria-pressed=${this.stacked} @click=${() => {
       this.stacked = !this.stacked;
     }}>${own.stack}</button>
-      <div class="board ${this.stacked ? 'stacked' : ''} of-${taxa.length}" tabindex=${moved ? 0 : nothing}
-        role=${moved ? 'region' : nothing} aria-label=${moved ? own.unstack : nothing}>
+      <div class="board ${this.stacked ? 'stacked' : ''} of-${taxa.length}" tabindex=${ifDefined(moved ? 0 : undefined)}
+        role="region" aria-label=${own.unstack}>
         ${this.renderPlants(taxa)} ${rows(telling.filter(isClear))}
         ${folded(
           telling.filter((row) => !isClear(row)),

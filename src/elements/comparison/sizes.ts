@@ -1,36 +1,40 @@
 // A range of sizes in plain words: "2 to 6 m, rarely 10 m".
-import { type Length, type Range, shownRange, type Unit } from '../../key/index.ts';
+import type { Range } from '../../key/index.ts';
 import type { ComparisonWords } from '../../words/index.ts';
 import type { Saying } from '../shared/said.ts';
-import { lengthWords } from '../shared/sizes.ts';
+import { lengthWords, show } from '../shared/sizes.ts';
 
+/** The unit is said once where both ends have the same. */
 export function rangeIn(range: Range, { words, language, units }: Saying, own: ComparisonWords): string {
-  const { between } = words.question;
-  const extent = shownRange(range, units);
-  const say = (value: number, bare = false) => sizeWords(value, extent.unit, language, bare);
-  const or = (values: readonly (number | undefined)[]) =>
-    words.common.or(values.flatMap((value) => (value === undefined ? [] : [say(value)])));
-  const about = (size: string) => (extent.approximate ? own.about(size) : size);
-  const withSeldom = (usual: string, seldom: readonly (number | undefined)[]) =>
-    seldom.some((value) => value !== undefined) ? own.seldom(about(usual), or(seldom)) : about(usual);
-  switch (extent.form) {
-    case 'span':
-      return withSeldom(between(say(extent.low, true), say(extent.high)), [extent.min, extent.max]);
+  const { unit } = range;
+  const shown = (value: number) => (unit === 'count' ? { value, unit } : show(value, unit, units));
+  const say = (value: number, bare = false) => {
+    const size = shown(value);
+    return size.unit === 'count'
+      ? size.value.toLocaleString(language)
+      : lengthWords({ value: size.value, unit: size.unit }, language, bare);
+  };
+  const or = (values: readonly number[]) => words.common.or(values.map((value) => say(value)));
+  const about = (size: string) => (range.approximate ? own.about(size) : size);
+  const seldom = (usual: string, ...values: readonly (number | undefined)[]) => {
+    const some = values.filter((value) => value !== undefined);
+    return about(usual) + (some.length > 0 ? own.seldom(or(some)) : '');
+  };
+  switch (range.form) {
+    case 'span': {
+      const { low, high, min, max } = range;
+      const same = shown(low).unit === shown(high).unit;
+      return seldom(say(low) === say(high) ? say(low) : words.question.between(say(low, same), say(high)), min, max);
+    }
     case 'single':
-      return withSeldom(say(extent.typical), [extent.min, extent.max]);
+      return seldom(say(range.typical), range.min, range.max);
     case 'up-to':
-      return withSeldom(own.upTo(say(extent.high)), [extent.max]);
+      return seldom(own.upTo(say(range.high)), range.max);
     case 'at-least':
-      return about(own.atLeast(say(extent.low)));
+      return about(own.atLeast(say(range.low)));
     case 'alternatives': {
-      const some = (how: string) => extent.values.flatMap((one) => (one.how === how ? [one.value] : []));
-      return withSeldom(or(some('usually')), some('rarely'));
+      const some = (which: string) => range.values.flatMap(({ value, how }) => (how === which ? [value] : []));
+      return seldom(or(some('usually')), ...some('rarely'));
     }
   }
-}
-
-function sizeWords(value: number, unit: Unit, language: string, bare: boolean): string {
-  return unit === 'count'
-    ? new Intl.NumberFormat(language).format(value)
-    : lengthWords({ value, unit: unit satisfies Length }, language, bare);
 }

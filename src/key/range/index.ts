@@ -14,5 +14,4 @@ export {
   type Span,
   type UpTo,
 } from './range.ts';
-export { shown as shownRange } from './shown.ts';
 export { type Spread, spreadOf } from './spread.ts';
