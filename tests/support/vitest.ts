@@ -15,6 +15,7 @@ export async function vitest(): Promise<ViteUserConfig> {
     optimizeDeps: { include: ['lit/directives/repeat.js', 'lit/directives/keyed.js', 'fuse.js/basic'] },
     resolve: { alias: { '@esm-bundle/chai': here('one-chai.ts') } },
     test: {
+      attachmentsDir: 'node_modules/.vitest-attachments',
       // These end what hangs. They are no measure of speed: a busy machine may be ten times slower than an idle one.
       testTimeout: 60_000,
       hookTimeout: 120_000,
@@ -47,6 +48,13 @@ export async function vitest(): Promise<ViteUserConfig> {
                     enabled: true,
                     headless: true,
                     screenshotFailures: false,
+                    // One picture for every machine: what differs between them is let pass by the comparison.
+                    expect: {
+                      toMatchScreenshot: {
+                        resolveScreenshotPath: ({ arg, ext, root }: Readonly<Record<'arg' | 'ext' | 'root', string>>) =>
+                          `${root}/tests/pictures/looked-at/${arg}${ext}`,
+                      },
+                    },
                     instances: [{ browser: 'chromium' as const }],
                     provider: playwright({ launchOptions: { executablePath, args } }),
                   },
