@@ -7,8 +7,8 @@ export const WIDTH = 320;
 export const HEIGHT = 374;
 /** Where someone stands: dry ground. */
 export const GROUND = 288;
-/** Left and right of this there is only the place. */
-export const ROOM = [8, 246] as const;
+/** Left of this there is only the place. */
+export const EDGE = 8;
 
 /** Where the plant's base is, and the bed below it, if it stands in water. */
 export interface Site {
@@ -119,15 +119,15 @@ export function beside(height: number): {
   readonly share: number;
 } {
   if (height > 0.9) return { thing: 'person', metres: MEASURES.person / 100, share: 0.78 };
-  return { thing: 'hand', metres: MEASURES.hand / 100, share: height < 0.16 ? 0.74 : 0.5 };
+  return { thing: 'hand', metres: MEASURES.hand / 100, share: height < 0.16 ? 0.6 : 0.5 };
 }
 
-/** Outline of what stands beside the plant; `metre`: units of the figure for a metre. */
-export function besideOf(height: number, metre: number): string {
+/** What stands beside the plant: its outline, and how far to the left it comes. `metre`: units of the figure for a metre. */
+export function besideOf(height: number, metre: number): { readonly path: string; readonly left: number } {
   const { thing, metres } = beside(height);
   const size = metres * metre;
-  // As far to the right as it can stand.
-  return thing === 'person'
-    ? personOf(size, [WIDTH - 5 - size * 0.17, GROUND - 1])
-    : handOf(size, [WIDTH - 5 - size * 0.39, GROUND - 1]);
+  // As far to the right as it can stand; both reach so many of their lengths to the right and to the left.
+  const [of, right, left] = thing === 'person' ? ([personOf, 0.17, 0.17] as const) : ([handOf, 0.39, 0.27] as const);
+  const x = WIDTH - 5 - size * right;
+  return { path: of(size, [x, GROUND - 1]), left: x - size * left };
 }

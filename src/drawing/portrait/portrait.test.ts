@@ -55,7 +55,7 @@ describe.each(key.taxa.map((taxon) => [taxon.id, taxon] as const))('%s', (_, tax
     const [, top] = bounds(figure, ['leaf', 'stem', 'flower']);
     const shown = (figure.ground - top) / figure.metre;
     const size = figure.parts.filter(({ group }) => group === 'size').flatMap(({ marks }) => marks);
-    expect(size).toEqual([['scale', besideOf(figure.height as number, figure.metre)]]);
+    expect(size).toEqual([['scale', besideOf(figure.height as number, figure.metre).path]]);
     expect(shown / (figure.height as number)).toBeGreaterThan(0.95);
     expect(shown / (figure.height as number)).toBeLessThan(1.05);
   });
@@ -101,7 +101,7 @@ test('a person is 1.7 m tall and a hand 18 cm long beside the plant', () => {
   // Sources of both measures stand beside them in figures.ts.
   expect(beside(3)).toMatchObject({ thing: 'person', metres: 1.7 });
   expect(beside(0.4)).toMatchObject({ thing: 'hand', metres: 0.18 });
-  const [, top, , sole] = boundsOf([besideOf(0.4, 500)]);
+  const [, top, , sole] = boundsOf([besideOf(0.4, 500).path]);
   expect(Math.abs(sole - top - 90)).toBeLessThan(1);
 });
 

@@ -7,7 +7,7 @@ import { drawBelow, drawHanging } from './below.ts';
 import { isShape, ring } from './blade.ts';
 import { type Asked, Individual } from './individual.ts';
 import { boundsOf, type Group, Pad, type Piece, plain } from './pad.ts';
-import { beside, besideOf, drawSite, GROUND, HEIGHT, MIDDLE, ROOM, type Site, siteOf, WIDTH } from './place.ts';
+import { beside, besideOf, drawSite, EDGE, GROUND, HEIGHT, MIDDLE, type Site, siteOf, WIDTH } from './place.ts';
 import {
   type Body,
   creeper,
@@ -183,9 +183,10 @@ function drawn(who: Individual, height: number, month: Month | undefined): Pad {
   let pad = new Pad();
   for (let round = 0; round < 10; round++) {
     pad = new Pad();
-    sketch(pad, who, draw, site, scale, rise, month);
+    sketch(pad, who, draw, site, scale, rise, height * scale, month);
     const [left, top, right] = boundsOf(plantOf(pad).flatMap(({ marks }) => marks.map(([, path]) => path)));
-    const room = Math.min((MIDDLE - ROOM[0]) / (MIDDLE - left || 1), (ROOM[1] - MIDDLE) / (right - MIDDLE || 1));
+    const end = besideOf(height, scale).left - 3;
+    const room = Math.min((MIDDLE - EDGE) / (MIDDLE - left || 1), (end - MIDDLE) / (right - MIDDLE || 1));
     const missing = height * scale - (site.base[1] - top);
     const before = scale;
     if (room < 1) scale *= room * 0.985;
@@ -196,8 +197,9 @@ function drawn(who: Individual, height: number, month: Month | undefined): Pad {
   const whole = new Pad();
   drawSite(whole, habitat, site);
   const plant = plantOf(pad);
-  drawStand(whole, who.form('stand'), plant, site);
-  whole.put('size', 'scale', besideOf(height, scale));
+  const other = besideOf(height, scale);
+  drawStand(whole, who.form('stand'), plant, site, other.left);
+  whole.put('size', 'scale', other.path);
   whole.metre = scale;
   const part = who.form('underground');
   if (part !== undefined) drawBelow(whole, part, part === 'runners' ? site.base : site.bed);
@@ -220,6 +222,7 @@ function sketch(
   site: Site,
   scale: number,
   rise: number,
+  height: number,
   month: Month | undefined,
 ): void {
   const [length, width] = [who.metres('leaf-length'), who.metres('leaf-width')];
@@ -249,6 +252,7 @@ function sketch(
     base: site.base,
     bed: site.bed,
     rise,
+    height,
     leaf: {
       // Divided leaves stand like an open hand on a stalk of their own, and like a feather along a stem.
       shape: shape === 'divided' && who.form('leaf-arrangement') !== 'basal' ? 'pinnate' : (shape ?? 'oval'),
@@ -269,8 +273,8 @@ function sketch(
   if (wide > 1.3 && width !== undefined && shape !== 'divided') pad.show('leaf-width');
 }
 
-/** Others of its kind behind it: how it grows together. */
-function drawStand(pad: Pad, stand: string | undefined, plant: readonly Piece[], { base }: Site): void {
+/** Others of its kind behind it: how it grows together. They stand left of `to`. */
+function drawStand(pad: Pad, stand: string | undefined, plant: readonly Piece[], { base }: Site, to: number): void {
   const outline = plant
     .filter(({ group }) => group !== 'flower')
     .flatMap(({ marks }) => marks.filter(([pen]) => pen === 'face').map(([, path]) => plain(path)))
@@ -302,7 +306,7 @@ function drawStand(pad: Pad, stand: string | undefined, plant: readonly Piece[],
     const size = Math.min(
       wanted,
       (x - 4) / Math.max(1, base[0] - bounds[0]),
-      (316 - x) / Math.max(1, bounds[2] - base[0]),
+      (to - x) / Math.max(1, bounds[2] - base[0]),
     );
     if (outline === '' || size < 0.2) continue;
     const [dx, dy] = [x - base[0] * size, base[1] * (1 - size)].map((value) => Math.round(value * 10) / 10);

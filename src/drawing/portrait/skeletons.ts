@@ -13,7 +13,9 @@ export interface Body {
   readonly base: Point;
   /** Where its roots are: the bed under the water, or the base. */
   readonly bed: Point;
-  /** Height that its stems are drawn to. */
+  /** How tall it is to be. */
+  readonly height: number;
+  /** How tall its stems are drawn, so that leaves and flowers on them come to the height. */
   readonly rise: number;
   readonly leaf: Blade;
   readonly leafHue: string | undefined;
@@ -376,7 +378,7 @@ export function rosette(body: Body): void {
 /** Stems along the ground or the water, with shoots standing up, or with stalked leaves from their joints. */
 export function creeper(body: Body): void {
   const { pad, base, random } = body;
-  const far = Math.min(88, Math.max(46, body.rise * 2.4));
+  const far = Math.min(70, Math.max(44, body.height * 2.4));
   const line: Point[] = range(6, -1, 1).map((share) => [
     base[0] + share * far,
     base[1] - 1 + (random.next() - 0.5) * 2,
@@ -462,7 +464,7 @@ export function floatingRosette(body: Body): void {
     const top = from(base, degrees, stalk);
     stem(body, [base, from(base, degrees, stalk / 2), top], 2.2);
     // The float is the lower part of the stalk.
-    const float: Blade = { shape: 'oval', length: stalk * 0.62, width: Math.max(5, stalk * 0.26) };
+    const float: Blade = { shape: 'oval', length: stalk * 0.62, width: Math.max(5, stalk * 0.21) };
     if (swollen) pad.shape('leaf', bladeOf(float, base, degrees), body.leafHue);
     leaf(body, top, degrees * 0.7, share * 8, about(body, 0.95, 0.06));
   }
@@ -493,11 +495,11 @@ export function pads(body: Body): void {
     );
   const slit = shape !== 'shield';
   for (const share of [-1, 0.95, -0.3, 0.42]) {
-    const at: Point = [base[0] + share * Math.max(width * 1.25, 34), base[1] + (Math.abs(share) < 0.5 ? 2 : 0)];
+    const at: Point = [base[0] + share * Math.max(width, 34), base[1] + (Math.abs(share) < 0.5 ? 2 : 0)];
     held(at);
     pad.shape('leaf', padOf(at, width * about(body, 0.94, 0.08) * (round ? 1 : 1.15), slit, 0.17), body.leafHue);
   }
-  const tall = body.rise > body.leaf.length * 0.75;
+  const tall = body.height > body.leaf.length * 0.75;
   for (const share of tall ? [-0.62, 0.7, -0.12] : []) {
     const up = shape === 'shield' ? width * 0.16 : round ? width * 0.5 : body.leaf.length * 0.72;
     const top: Point = [

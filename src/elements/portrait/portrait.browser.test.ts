@@ -1,12 +1,10 @@
-import { ContextProvider } from '@lit/context';
 import { html } from 'lit';
 import { expect, test, vi } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
-import { expectRoom, expectSound, type Held, held, spanish } from '../../../tests/support/held.ts';
+import { english, expectRoom, expectSound, type Held, held, spanish } from '../../../tests/support/held.ts';
 import { withMedia } from '../../../tests/support/media.ts';
 import { expectPolicyProof } from '../../../tests/support/policy.ts';
 import { answered, commonName, streambank } from '../../../tests/support/streambank.ts';
-import { albumContext } from '../../contexts/index.ts';
 import type { Album } from '../../key/index.ts';
 import './define.ts';
 import type { LeadwortPortrait } from './portrait.ts';
@@ -132,8 +130,7 @@ test('details are pictures where the album has them, and words without it', asyn
     ]),
     glossary: [],
   };
-  const provider = new ContextProvider(part.holder, { context: albumContext });
-  provider.setValue(album);
+  part.holder.album.setValue(album);
   await part.part.updateComplete;
   expect(part.all('.close svg')).toHaveLength(1);
   // No address for photographs, no request for one.
@@ -142,9 +139,7 @@ test('details are pictures where the album has them, and words without it', asyn
 });
 
 test('photographs come first, with whose they are, where the page says where they lie', async () => {
-  const { english } = await import('../../../tests/support/held.ts');
   const part = await held(portrait('arundo-donax'), september(), { ...english, images: 'https://images.example.org/' });
-  const provider = new ContextProvider(part.holder, { context: albumContext });
   const photo = {
     file: 'reed.jpg',
     width: 800,
@@ -155,7 +150,7 @@ test('photographs come first, with whose they are, where the page says where the
     organ: 'whole',
     alt: new Map([['en', 'Canes by the water.']]),
   };
-  provider.setValue({
+  part.holder.album.setValue({
     key: 'streambank',
     version: '1',
     states: new Map(),

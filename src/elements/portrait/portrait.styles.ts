@@ -10,8 +10,8 @@ export const styles = css`
   .scene .drawing .water { stroke-width: 1.2; }
   .scene .drawing .stand .scale { fill-opacity: 0.5; }
   .scene .drawing .size .scale { fill-opacity: 0.8; }
-  .months { display: flex; flex-wrap: wrap; align-items: center; gap: 0.25em 0.5em; }
-  .months [role='status'] { font-weight: 600; min-inline-size: 11em; text-align: center; }
+  .months { display: grid; grid-template-columns: auto minmax(0, 1fr) auto; align-items: center; gap: 0.5em; max-inline-size: 20em; }
+  .months [role='status'] { font-weight: 600; text-align: center; }
   .step { border: 0.125em solid var(--reed); border-radius: 50%; background: var(--paper); color: var(--reed); padding: 0; }
   .step svg { display: block; margin: auto; inline-size: 1.4em; block-size: 1.4em; fill: none; stroke: currentColor; stroke-width: 2.5; stroke-linecap: round; stroke-linejoin: round; }
   .step:dir(rtl) svg { scale: -1 1; }
