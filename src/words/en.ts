@@ -135,12 +135,12 @@ export const en: Words = {
     enough: (n, plants) => {
       const them = plants === 2 ? 'the two' : 'the three';
       return n === 1
-        ? `The one marked with a star tells ${them} apart, if you are sure of it. Anyone can misread a leaf: look at a second one all the same.`
-        : `The ${n} marked with a star tell ${them} apart together, if you are sure of what you see.`;
+        ? `The one marked with a star usually tells ${them} apart, if you are sure of it. Anyone can misread a plant: look at a second one all the same.`
+        : `The ${n} marked with a star usually tell ${them} apart together, if you are sure of what you see.`;
     },
     notEnough:
       'Nothing here that may be looked at tells them apart for certain. Leave it to a person who knows plants.',
-    one: (n) => (n === 1 ? 'This one is enough' : `One of the ${n} that are enough`),
+    one: (n) => (n === 1 ? 'Look at this one first' : `One of the ${n} that are enough`),
     difference: { always: 'Always different', usually: 'Usually different', partly: 'Different in part' },
     pair: (difference, names) => `${difference}: ${names}`,
     from: (one, other) => `${one} from ${other}`,

@@ -257,12 +257,12 @@ export const es: Words = {
     enough: (n, plants) => {
       const them = plants === 2 ? 'las dos' : 'las tres';
       return n === 1
-        ? `El rasgo con estrella distingue ${them}, si está seguro de lo que ve. Cualquiera se equivoca con una hoja: mire también un segundo rasgo.`
-        : `Los ${n} rasgos con estrella, juntos, distinguen ${them}, si está seguro de lo que ve.`;
+        ? `El rasgo con estrella por lo común distingue ${them}, si está seguro de lo que ve. Cualquiera se equivoca con una planta: mire también un segundo rasgo.`
+        : `Los ${n} rasgos con estrella, juntos, por lo común distinguen ${them}, si está seguro de lo que ve.`;
     },
     notEnough:
       'Nada de lo que se puede mirar aquí las distingue con certeza. Déjelo a una persona que conozca las plantas.',
-    one: (n) => (n === 1 ? 'Este basta' : `Uno de los ${n} que bastan`),
+    one: (n) => (n === 1 ? 'Mire este primero' : `Uno de los ${n} que bastan`),
     difference: { always: 'Siempre distinto', usually: 'Por lo común distinto', partly: 'Distinto en parte' },
     pair: (difference, names) => `${difference}: ${names}`,
     from: (one, other) => `${one} de ${other}`,

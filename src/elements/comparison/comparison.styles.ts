@@ -20,7 +20,7 @@ export const styles = css`
   .cells { display: grid; grid-template-columns: repeat(var(--plants), minmax(0, 1fr)); gap: 0.75em; }
   .cell { scroll-snap-align: start; min-inline-size: 0; overflow-wrap: anywhere; }
   .plants { padding-block-end: 0.75em; }
-  leadwort-portrait { margin-block-end: 0.5em; }
+  leadwort-portrait { margin-block-end: 0.5em; max-inline-size: 17em; }
   .plants .plant { display: grid; gap: 0.1em; }
   .plants .common { font-size: 1.1em; line-height: 1.25; }
   .plants .common::first-letter, .who::first-letter { text-transform: capitalize; }

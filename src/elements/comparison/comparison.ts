@@ -23,6 +23,9 @@ import { terms } from '../shared/terms.ts';
 import { renderShows } from './cell.ts';
 import { styles } from './comparison.styles.ts';
 
+/** How many things to look at now are listed; what is marked as enough always is (ours). */
+const AT_ONCE = 6;
+
 /**
  * Two or three plants side by side, by the same features in the same order: what tells them apart first, the surest and
  * easiest of it on top, with what can be seen now without touching. What the person saw is marked. It is no confirmation,
@@ -110,16 +113,19 @@ export class LeadwortComparison extends LeadwortPart {
   private renderNow({ telling, taxa, enough }: Comparison): TemplateResult {
     const { own } = this;
     const { verdict } = this.saying.words;
-    const now = telling.filter((row) => row.looking === 'now' && row.answer === undefined && isClear(row));
+    const chosen = ({ character }: ComparedRow) => enough?.characters.includes(character.id) ?? false;
+    const now = telling
+      .filter((row) => row.looking === 'now' && row.answer === undefined && isClear(row))
+      .filter((row, i) => i < AT_ONCE || chosen(row));
     return html`<div class="now" part="now">
       ${this.heading(1, own.now)}
       ${
         now.length > 0
           ? html`<ul>
               ${now.map(
-                ({ character }) => html`<li>
-                  <button class="plain" type="button" @click=${() => this.request('ask', { character: character.id })}>
-                    ${enough?.characters.includes(character.id) ? star : nothing}${this.say(character.label)}<span class="unseen">: ${verdict.look}</span>
+                (row) => html`<li>
+                  <button class="plain" type="button" @click=${() => this.request('ask', { character: row.character.id })}>
+                    ${chosen(row) ? star : nothing}${this.say(row.character.label)}<span class="unseen">: ${verdict.look}</span>
                   </button>
                 </li>`,
               )}

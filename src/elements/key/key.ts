@@ -200,7 +200,7 @@ export class LeadwortKey extends LeadwortHolder {
     const forked = prepared.key.couplets.length > 0;
     return html`${
       this.compare
-        ? html`<leadwort-comparison part="comparison" closable lang=${words.language} taxa=${this.compare}></leadwort-comparison>
+        ? html`<leadwort-comparison @click=${this.#press} part="comparison" closable lang=${words.language} taxa=${this.compare}></leadwort-comparison>
           ${this.#renderMissing(['comparison'], settings)}`
         : nothing
     }
