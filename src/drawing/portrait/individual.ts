@@ -1,6 +1,16 @@
 // One plant of a taxon: the usual one, or another drawn from how often the taxon shows what.
 import { Random } from '../../engine/trial/random.ts';
-import { type Character, type Key, type Month, spreadOf, type Taxon, toCanonical, type Unit } from '../../key/index.ts';
+import {
+  type Album,
+  type Character,
+  type Drawing,
+  type Key,
+  type Month,
+  spreadOf,
+  type Taxon,
+  toCanonical,
+  type Unit,
+} from '../../key/index.ts';
 import { SHARE } from '../../key/prepared.ts';
 
 export interface Asked {
@@ -8,6 +18,8 @@ export interface Asked {
   readonly seed?: number | undefined;
   /** Another individual than the usual one. */
   readonly varied?: boolean | undefined;
+  /** Drawings of states; what lies below the ground is taken from there. */
+  readonly album?: Pick<Album, 'states'> | undefined;
 }
 
 /** How a draw may lie from the middle of a range, in its quarter widths; twice that is as far as it goes (ours). */
@@ -57,6 +69,12 @@ export class Individual {
     const character = this.#characters.get(role);
     const id = character && this.#states.get(character.id);
     return character?.states.find((state) => state.id === id)?.form ?? id;
+  }
+
+  /** The drawing of the state in which a role shows itself. */
+  pictureOf(role: string, album: Asked['album']): Drawing | undefined {
+    const character = this.#characters.get(role);
+    return character && album?.states.get(`${character.id}/${this.stateOf(character)}`)?.drawing;
   }
 
   /** A size in metres. */

@@ -2,24 +2,12 @@
 
 import { Random } from '../../engine/trial/random.ts';
 import type { Character, Drawing, Key, Month, Taxon } from '../../key/index.ts';
-import { smooth } from '../geometry.ts';
-import { drawBelow, drawHanging } from './below.ts';
-import { isShape, ring } from './blade.ts';
+import { type Point, smooth } from '../geometry.ts';
+import { isShape, ring, spine } from './blade.ts';
 import { type Asked, Individual } from './individual.ts';
 import { boundsOf, type Group, Pad, type Piece, plain } from './pad.ts';
 import { beside, besideOf, drawSite, EDGE, GROUND, HEIGHT, MIDDLE, type Site, siteOf, WIDTH } from './place.ts';
-import {
-  type Body,
-  creeper,
-  floatingRosette,
-  leafyStems,
-  pads,
-  rosette,
-  rushes,
-  threads,
-  tuft,
-  woody,
-} from './skeletons.ts';
+import { type Body, creeper, floatingRosette, leafyStems, pads, rosette, rushes, tuft } from './skeletons.ts';
 
 export type { Asked } from './individual.ts';
 
@@ -28,6 +16,8 @@ export interface FigurePart {
   readonly group: Group;
   readonly at?: string;
   readonly marks: Drawing;
+  /** Its form or its size is not known: its outlines are to be broken. */
+  readonly unsure: boolean;
 }
 
 /** A trait in close-up or in words: what it is of, and which state (or class of size) this individual shows. */
@@ -101,6 +91,9 @@ const CLOSE = new Set([
 const SAID = ['growth-form', 'habitat', 'stand', 'leaf-shape', 'leaf-arrangement', 'leaf-tip'];
 const FLOWERS = ['flower-cluster', 'cluster-posture'];
 
+/** Growth forms of which nobody has drawn a whole plant. */
+const UNDRAWN = new Set(['woody', 'threads']);
+
 /** Where a height is unknown the plant is drawn this tall, in broken lines. */
 const SOME_HEIGHT = 1;
 
@@ -109,8 +102,6 @@ type Skeleton = (body: Body) => void;
 function skeletonOf(who: Individual): { readonly draw: Skeleton; readonly afloat: boolean } {
   const [growth, set, stem] = [who.form('growth-form'), who.form('leaf-arrangement'), who.form('stem-form')];
   const basal = set === 'basal';
-  if (growth === 'threads') return { draw: threads, afloat: true };
-  if (growth === 'woody') return { draw: woody, afloat: false };
   if (growth === 'floating')
     return { draw: set === 'rosette' ? floatingRosette : basal ? pads : creeper, afloat: true };
   if (growth === 'creeping') return { draw: creeper, afloat: true };
@@ -126,7 +117,7 @@ export function portraitOf(key: Key, taxon: Taxon, asked: Asked = {}): Figure {
   const height = who.metres('height');
   // Without either nobody knows how it is built, and nothing is made up.
   const built = who.form('growth-form') ?? who.form('leaf-arrangement');
-  const pad = built === undefined ? new Pad() : drawn(who, height ?? SOME_HEIGHT, asked.month);
+  const pad = built === undefined || UNDRAWN.has(built) ? new Pad() : drawn(who, height ?? SOME_HEIGHT, asked);
   const flowering = flowersNow(who, asked.month);
   const details = key.characters.flatMap((character): Detail[] => {
     const state = who.stateOf(character);
@@ -135,7 +126,7 @@ export function portraitOf(key: Key, taxon: Taxon, asked: Asked = {}): Figure {
   });
   return {
     box: [WIDTH, HEIGHT],
-    parts: pad.pieces,
+    parts: pad.pieces.map((piece) => ({ ...piece, unsure: pad.unsure.has(piece.group) })),
     shown: key.characters.filter((one) => pad.shown.has(one.draws ?? '') && isKnown(taxon, one)).map((one) => one.id),
     said: (flowering ? [...SAID, ...FLOWERS] : SAID).flatMap((role) => {
       const character = key.characters.find((one) => one.draws === role);
@@ -172,7 +163,7 @@ function flowersNow(who: Individual, month: Month | undefined): boolean | undefi
 }
 
 /** Tries sizes until the plant has its height and finds room: leaves and flowers keep their size, only stems give way. */
-function drawn(who: Individual, height: number, month: Month | undefined): Pad {
+function drawn(who: Individual, height: number, { month, album }: Asked): Pad {
   const { draw, afloat } = skeletonOf(who);
   const habitat = who.form('habitat');
   const site = siteOf(habitat, afloat);
@@ -201,8 +192,9 @@ function drawn(who: Individual, height: number, month: Month | undefined): Pad {
   drawStand(whole, who.form('stand'), plant, site, other.left);
   whole.put('size', 'scale', other.path);
   whole.metre = scale;
-  const part = who.form('underground');
-  if (part !== undefined) drawBelow(whole, part, part === 'runners' ? site.base : site.bed);
+  const below = who.pictureOf('underground', album);
+  // Runners go over the ground, or float where the plant does.
+  if (below) drawBelow(whole, below, who.form('underground') === 'runners' ? site.base : site.bed);
   if (afloat && site.water !== undefined && skeletonOf(who).draw === floatingRosette) drawHanging(whole, site.base);
   whole.pieces.push(...plant);
   for (const role of pad.shown) whole.show(role);
@@ -271,6 +263,30 @@ function sketch(
     form: (role) => who.form(role),
   });
   if (wide > 1.3 && width !== undefined && shape !== 'divided') pad.show('leaf-width');
+}
+
+/** Of a drawing of what lies below the ground: the box, and where its ground is (as the drawings of states have it). */
+const BELOW = { middle: 48, ground: 18, size: 0.6 };
+
+/** What lies below the ground, from the drawing of its state; not to scale, and never to be dug for. */
+function drawBelow(pad: Pad, drawing: Drawing, [x, y]: Point): void {
+  const { middle, ground, size } = BELOW;
+  const at = `translate(${x - middle * size} ${y - ground * size}) scale(${size})`;
+  for (const [pen, path] of drawing) {
+    if (pen === 'ground') continue;
+    // Nothing here is what a state is about.
+    pad.put('below', pen === 'mark' ? 'face' : pen === 'trace' ? 'line' : pen, path, at);
+    if (pen === 'mark') pad.put('below', 'wash-tan', path, at);
+  }
+  pad.show('underground');
+}
+
+/** Roots that hang in the water. */
+function drawHanging(pad: Pad, root: Point): void {
+  for (let i = -3; i <= 3; i++) {
+    const at = spine(root, 180 - i * 8, 30 - Math.abs(i) * 3, i * 3);
+    pad.put('below', 'fine', smooth([at(0), at(0.5), at(1)]));
+  }
 }
 
 /** Others of its kind behind it: how it grows together. They stand left of `to`. */

@@ -85,6 +85,20 @@ function flowers(body: Body, at: Point, degrees = 0, by = 1): void {
   if (body.form('cluster-posture') !== undefined) pad.show('cluster-posture');
 }
 
+/** A round leaf held level, its veins like spokes. */
+function disc(body: Body, [x, y]: Point, flat: number): void {
+  const { shape, width } = body.leaf;
+  const wide = width * about(body, 0.95, 0.08);
+  body.pad.shape('leaf', padOf([x, y], wide, shape !== 'shield', flat), body.leafHue);
+  const spokes = range(5, 0.3, 2.84).map((turn) =>
+    straight([
+      [x, y],
+      [x + Math.cos(turn) * wide * 0.38, y + Math.sin(turn) * wide * 0.38 * flat],
+    ]),
+  );
+  body.pad.put('leaf', 'fine', spokes.join(''));
+}
+
 const leafRoles = ['leaf-shape', 'leaf-length'];
 
 /** How high a head reaches above the end of its stalk. */
@@ -352,20 +366,7 @@ export function rosette(body: Body): void {
     const top = at(1);
     stem(body, [at(0), at(0.5), top], Math.max(1.5, body.leaf.width * 0.05), 0.7);
     if (body.leaf.shape === 'shield') {
-      const flat = padOf(top, body.leaf.width * about(body, 0.95, 0.08), false, 0.34);
-      pad.shape('leaf', flat, body.leafHue);
-      pad.put(
-        'leaf',
-        'fine',
-        range(5, 0.3, 2.84)
-          .map((angle) =>
-            straight([
-              top,
-              [top[0] + Math.cos(angle) * body.leaf.width * 0.36, top[1] + Math.sin(angle) * body.leaf.width * 0.1],
-            ]),
-          )
-          .join(''),
-      );
+      disc(body, top, 0.34);
     } else if (poses)
       leaf(body, top, ...pose(tip, share * 48, side), about(body, 0.95, 0.08), tip === 'level' ? 0.72 : 0.92);
     else leaf(body, top, share * 46, side * 16, about(body, 0.95, 0.08));
@@ -402,23 +403,7 @@ export function creeper(body: Body): void {
       const flat = 0.42;
       const top = from(root, lean, high - (body.leaf.width / 2) * flat);
       pad.put('leaf', 'line', smooth([root, from(root, lean * 1.3, high * 0.5), top]));
-      pad.shape(
-        'leaf',
-        padOf(top, body.leaf.width * about(body, 0.95, 0.1), body.leaf.shape !== 'shield', flat),
-        body.leafHue,
-      );
-      pad.put(
-        'leaf',
-        'fine',
-        range(5, 0.35, 2.8)
-          .map((angle) =>
-            straight([
-              top,
-              [top[0] + Math.cos(angle) * body.leaf.width * 0.36, top[1] + Math.sin(angle) * body.leaf.width * 0.13],
-            ]),
-          )
-          .join(''),
-      );
+      disc(body, top, flat);
       if (Math.round(share * 10) % 5 === 0 && body.head) {
         const stalk = spine([root[0] + 3, root[1]], lean + 4, high * 0.86 - reach(body) * 0.5);
         pad.put('flower', 'line', straight([stalk(0), stalk(1)]));
@@ -508,16 +493,7 @@ export function pads(body: Body): void {
     ];
     held(top);
     if (shape === 'shield') {
-      pad.shape('leaf', padOf(top, width * about(body, 0.94, 0.08), false, 0.3), body.leafHue);
-      pad.put(
-        'leaf',
-        'fine',
-        range(5, 0.3, 2.84)
-          .map((angle) =>
-            straight([top, [top[0] + Math.cos(angle) * width * 0.34, top[1] + Math.sin(angle) * width * 0.1]]),
-          )
-          .join(''),
-      );
+      disc(body, top, 0.3);
     } else leaf(body, top, share * 30, share * 8, 0.92);
   }
   if (body.head) {
@@ -528,64 +504,4 @@ export function pads(body: Body): void {
   pad.show('growth-form', 'leaf-arrangement', 'leaf-shape');
   // Round leaves are as long as they are wide.
   if (!round) pad.show('leaf-length');
-}
-
-/** A woody stem with branches and a crown of leaves. */
-export function woody(body: Body): void {
-  const { pad, base } = body;
-  const thick = Math.max(4, body.thickness);
-  const trunk = spine(base, -3, body.rise * 0.55, 8);
-  const tips: Point[] = [];
-  for (const [u, turn, far] of [
-    [0.6, -48, 0.4],
-    [0.75, 46, 0.38],
-    [0.95, -18, 0.42],
-    [1, 22, 0.44],
-    [0.85, -70, 0.3],
-    [0.9, 68, 0.3],
-  ] as const) {
-    const tip = from(trunk(u), turn, body.rise * far);
-    tips.push(tip);
-    stem(body, [trunk(u), from(trunk(u), turn * 0.8, body.rise * far * 0.5), tip], thick * 0.5, 0.3);
-  }
-  stem(body, [trunk(0), trunk(0.5), trunk(1)], thick, 0.7);
-  for (const tip of tips)
-    for (const turn of range(5, -120, 120)) leaf(body, tip, turn, 10, Math.max(0.8, 10 / body.leaf.length));
-  for (const tip of tips) flowers(body, tip);
-  pad.show('growth-form', ...leafRoles);
-}
-
-/** Threads and scum on the water. */
-export function threads(body: Body): void {
-  const { base, pad } = body;
-  for (const share of range(5, -1, 1)) {
-    const [x, y]: Point = [base[0] + share * 52, base[1] - body.rise * 0.3 * (1 - Math.abs(share))];
-    pad.shape(
-      'leaf',
-      smooth(
-        [
-          [x - 22, y],
-          [x - 9, y - body.rise * 0.5 - 2],
-          [x + 7, y - body.rise * 0.7 - 1],
-          [x + 23, y],
-          [x + 6, y + 4],
-          [x - 10, y + 3],
-        ],
-        true,
-      ),
-      body.leafHue ?? 'yellow-green',
-    );
-    for (const turn of [-8, 0, 8])
-      pad.put(
-        'leaf',
-        'fine',
-        smooth([
-          [x - 14, y - 1 + turn / 4],
-          [x - 4, y - 4 + turn / 4],
-          [x + 4, y + 1 + turn / 4],
-          [x + 15, y - 2 + turn / 4],
-        ]),
-      );
-  }
-  pad.show('growth-form');
 }

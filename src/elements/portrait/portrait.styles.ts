@@ -6,6 +6,7 @@ export const styles = css`
   .plant .common { font-size: 1.1em; }
   .scene { max-inline-size: 34em; border: 1px solid color-mix(in srgb, var(--line) 45%, transparent); border-radius: var(--radius); background: var(--paper); }
   .scene .drawing :is(.face, .line) { stroke-width: 1.15; }
+  .scene .drawing .unsure :is(.face, .line) { fill: none; stroke-dasharray: 3 2.4; }
   .scene .drawing .fine { stroke-width: 0.6; }
   .scene .drawing .water { stroke-width: 1.2; }
   .scene .drawing .stand .scale { fill-opacity: 0.5; }

@@ -53,17 +53,17 @@ export class LeadwortPortrait extends LeadwortPart {
   #plant: Taxon | undefined;
   #made = '';
 
-  protected override willUpdate(_changed: PropertyValues): void {
+  protected override willUpdate(changed: PropertyValues): void {
     const key = this.snapshot?.prepared.key;
     const index = this.snapshot?.prepared.taxonIndex.get(this.taxon) ?? -1;
     const found = key?.taxa[index];
     const made = [key?.hash ?? key?.version, this.taxon, this.shownMonth, this.seed, this.varied].join(' ');
-    if (found === this.#plant && made === this.#made) return;
+    if (found === this.#plant && made === this.#made && !changed.has('album')) return;
     this.#plant = found;
     this.#made = made;
     const { varied, shownMonth: month } = this;
     const seed = Number.isInteger(this.seed) ? this.seed : 1;
-    this.#figure = key && found && portraitOf(key, found, { month, seed, varied });
+    this.#figure = key && found && portraitOf(key, found, { month, seed, varied, album: this.album });
   }
 
   private get shownMonth(): Month | undefined {
@@ -90,7 +90,7 @@ export class LeadwortPortrait extends LeadwortPart {
     const [width, height] = figure.box;
     return html`<div class="scene" part="figure">
       <svg class="drawing" viewBox=${`0 0 ${width} ${height}`} role="img" aria-label=${this.sentence(snapshot, taxon, figure)}>
-        ${figure.parts.map(({ group, at, marks }) => svg`<g class=${group} transform=${at ?? nothing}>${renderMarks(marks)}</g>`)}
+        ${figure.parts.map(({ group, at, marks, unsure }) => svg`<g class=${unsure ? `${group} unsure` : group} transform=${at ?? nothing}>${renderMarks(marks)}</g>`)}
       </svg>
     </div>`;
   }
