@@ -41,7 +41,7 @@ test('what is to be seen is one sentence, with the size and who stands beside it
   const part = await held(portrait('arundo-donax'), september());
   // 3-6 m in the key: the middle of a log-normal is the root of 18, 4.2 m or 14 ft.
   expect(image(part).getAttribute('aria-label')).toMatch(
-    /^giant reed, 14 ft tall, beside a person: a tall cane or reed, at the water.s edge.*a dense plume.*\.$/,
+    /^giant reed, 14 ft tall, beside a person\. Kind of plant: a tall cane or reed; where it stands: at the water.s edge; .*flowers: a dense plume; .*\.$/,
   );
 });
 

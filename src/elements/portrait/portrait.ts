@@ -3,7 +3,7 @@ import { property } from 'lit/decorators.js';
 import { type Detail, type Figure, portraitOf } from '../../drawing/portrait/index.ts';
 import { formatMeasure, type Month, type Taxon } from '../../key/index.ts';
 import type { Snapshot } from '../../session/index.ts';
-import { clauseOf, joined } from '../shared/clause.ts';
+import { asClause } from '../../words/clause.ts';
 import { drawingStyles } from '../shared/drawing.styles.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { hasRoom, pictureOf, renderMarks, renderPhoto } from '../shared/picture.ts';
@@ -70,11 +70,12 @@ export class LeadwortPortrait extends LeadwortPart {
     return isMonth(this.month) ? this.month : this.snapshot?.month;
   }
 
-  /** One state of one character, as a piece of a sentence. */
-  private clause({ character, state }: Detail): string {
+  /** One state of one character with its label: without it "in two flat rows" would be of anything. */
+  private clause({ character, state }: Detail, i: number): string {
     const saying = clauses(this.saying);
+    const label = this.say(character.label);
     const answer = said(character, { character: character.id, states: [state], sureness: 'sure' }, saying);
-    return clauseOf(character, this.say(character.label), answer, saying.language);
+    return `${i > 0 ? asClause(label, saying.language) : label}: ${answer}`;
   }
 
   private sentence(snapshot: Snapshot, taxon: Taxon, figure: Figure): string {
@@ -83,7 +84,7 @@ export class LeadwortPortrait extends LeadwortPart {
     const { height, beside } = figure;
     const size = height === undefined ? '' : formatMeasure(height, 'm', { system: units, locale: language });
     const first = size === '' ? text : words.portrait.picture(text, size, words.portrait.beside[beside]);
-    return `${first}: ${joined(figure.said.map((one) => this.clause(one)))}.`;
+    return `${first}. ${figure.said.map((one, i) => this.clause(one, i)).join('; ')}.`;
   }
 
   private renderFigure(snapshot: Snapshot, taxon: Taxon, figure: Figure): TemplateResult {
