@@ -312,3 +312,63 @@ describe.concurrent.each([
     await page.context().close();
   });
 });
+
+describe.concurrent('the page of all pictures', () => {
+  const gallery = async (sheet: string, more: BrowserContextOptions = {}) => {
+    const { page, faults } = await open(`gallery/#${sheet}`, DESK, 8, more);
+    await page.locator('stewards-gallery nav').waitFor();
+    await page.locator('stewards-gallery .drawing').first().waitFor();
+    return { page, faults };
+  };
+  const end = async (page: Page, faults: readonly string[]) => {
+    expect(await page.evaluate(() => window.seen.refused)).toEqual([]);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  };
+
+  test.each(['light', 'dark'] as const)(
+    'shows every answer of the key, %s, each with what is to be seen',
+    async (colorScheme) => {
+      const { page, faults } = await gallery('drawings', { colorScheme });
+      const states = bundle.characters.characters.flatMap(
+        (one: { states?: []; classes?: [] }) => one.states ?? one.classes,
+      );
+      const said = await page
+        .locator('.drawings [role=img]')
+        .evaluateAll((all) => all.map((one) => one.ariaLabel ?? ''));
+      expect(said.length).toBe(states.length);
+      expect(said.filter((one) => one.length < 10)).toEqual([]);
+      expect(await violations(page)).toEqual([]);
+      await end(page, faults);
+    },
+  );
+
+  test('draws every plant of the key', async () => {
+    const { page, faults } = await gallery('portraits');
+    const plants = page.locator('leadwort-portrait');
+    expect(await plants.count()).toBe(bundle.taxa.taxa.length);
+    expect(await page.locator('leadwort-portrait .scene svg').count()).toBe(bundle.taxa.taxa.length);
+    await end(page, faults);
+  });
+
+  test('sets every pair of look-alikes side by side, in Spanish too', async () => {
+    const { page, faults } = await gallery('pairs');
+    await page.locator('.languages [lang=es]').click();
+    await page
+      .getByRole('heading', { name: /^Lado a lado/ })
+      .first()
+      .waitFor();
+    expect(await page.locator('leadwort-comparison').count()).toBe(bundle.taxa.lookalikes.length);
+    await end(page, faults);
+  });
+
+  test('a link to the key names the plants to be set side by side', async () => {
+    const { page, faults } = await open('?compare=arundo-donax+arundinaria-gigantea', PHONE, 8);
+    const heading = page.locator('leadwort-comparison').getByRole('heading', { level: 2 });
+    await heading.first().waitFor();
+    expect(await heading.first().textContent()).toMatch(/giant reed and/i);
+    expect(await violations(page)).toEqual([]);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+});
