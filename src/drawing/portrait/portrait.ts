@@ -94,6 +94,17 @@ const FLOWERS = ['flower-cluster', 'cluster-posture'];
 /** Growth forms of which nobody has drawn a whole plant. */
 const UNDRAWN = new Set(['woody', 'threads']);
 
+/** Width of leaves of which only the form is known, as shares of their length (ours); their outlines are broken. */
+const WIDE: Readonly<Record<string, number>> = {
+  linear: 0.05,
+  strap: 0.1,
+  lance: 0.25,
+  heart: 0.8,
+  arrowhead: 0.7,
+  round: 1,
+  shield: 1,
+};
+
 /** Where a height is unknown the plant is drawn this tall, in broken lines. */
 const SOME_HEIGHT = 1;
 
@@ -224,7 +235,7 @@ function sketch(
   if (who.metres('height') === undefined || (who.isUnknown('stem-form') && who.isUnknown('growth-form')))
     pad.unsure.add('stem');
   const long = (length ?? 0.3 * (rise / scale)) * scale;
-  const wide = (width ?? (length ?? 0.3) * 0.45) * scale;
+  const wide = width === undefined ? long * (WIDE[shape ?? ''] ?? 0.5) : width * scale;
   const form = who.form('flower-cluster');
   const now = who.inMonth('flowering-month', month);
   const size = who.metres('cluster-length');

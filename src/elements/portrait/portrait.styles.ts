@@ -32,7 +32,7 @@ export const styles = css`
   }
   @media print {
     .months .step, .buttons { display: none; }
-    .scene { max-inline-size: 10cm; break-inside: avoid; }
+    .scene { max-inline-size: 10cm; break-inside: avoid; background: none; }
     .close li { break-inside: avoid; }
   }
 `;
