@@ -1,6 +1,18 @@
 // The loose shape of a key's files, as their schemas have it; see src/key/schema/*.json for what each field means.
 import type { Drawing } from './drawing.ts';
-import type { Effort, Frequency, Kind, Lead, Lookalike, Part, Source, Standing, Thresholds, Topic } from './types.ts';
+import type {
+  Effort,
+  Frequency,
+  Kind,
+  Lead,
+  Lookalike,
+  Part,
+  Season,
+  Source,
+  Standing,
+  Thresholds,
+  Topic,
+} from './types.ts';
 import type { Unit } from './units.ts';
 
 export type LooseMonths = string | readonly number[];
@@ -85,6 +97,7 @@ export interface LooseEntry {
     readonly text: string;
     readonly source: readonly string[];
     readonly months?: LooseMonths;
+    readonly season?: Season;
   }[];
 }
 

@@ -151,12 +151,16 @@ export const TOPICS = [
 ] as const;
 export type Topic = (typeof TOPICS)[number];
 
+/** What the months of a statement are for: those in which specialists act, or in which nothing is done. */
+export type Season = 'act' | 'avoid';
+
 export interface Statement {
   readonly topic: Topic;
   readonly text: string;
   readonly source: readonly string[];
   /** For `when`: the months meant. */
   readonly months?: readonly Month[];
+  readonly season?: Season;
 }
 export interface Guidance {
   readonly taxon: string;
