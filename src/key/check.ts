@@ -5,6 +5,7 @@ import { checkCoverage } from './check/coverage.ts';
 import { checkInvasiveTold } from './check/invasive.ts';
 import { checkLookalikesInMatrix } from './check/lookalikes.ts';
 import { checkSharedNames } from './check/names.ts';
+import { checkReadability } from './check/readability.ts';
 import { checkReviews } from './check/reviews.ts';
 import { checkSeparation } from './check/separation.ts';
 import { checkSourcesUsed } from './check/sources.ts';
@@ -46,6 +47,7 @@ export function checkKey(key: Key, options: CheckOptions = {}): readonly Problem
   checkSharedNames(key, problems);
   checkCoverage(key, settings, problems);
   checkTranslations(key, problems);
+  checkReadability(key, problems);
   checkSourcesUsed(key, problems, settings.glossary);
   checkSeparation(key, problems);
   if (sound) checkCoupletsInMatrix(key, problems);

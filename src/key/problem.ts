@@ -49,6 +49,7 @@ export type WarningCode =
   | 'unused-source'
   | 'unused-translation'
   | 'past-review'
+  | 'hard-to-read'
   | 'contradicts'
   | 'unreachable'
   | 'separates-nothing'
