@@ -18,6 +18,8 @@ export interface Asked {
   readonly seed?: number | undefined;
   /** Another individual than the usual one. */
   readonly varied?: boolean | undefined;
+  /** Height in metres that what stands beside it is chosen for, and most units of the figure for a metre: see `sharedScale`. */
+  readonly scale?: { readonly tall: number; readonly metre: number } | undefined;
   /** Drawings of states; what lies below the ground is taken from there. */
   readonly album?: Pick<Album, 'states'> | undefined;
 }

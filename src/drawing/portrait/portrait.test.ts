@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { streambank } from '../../../tests/support/streambank.ts';
 import type { Character, Drawing, Key, Month, Taxon, Trait } from '../../key/index.ts';
 import { parseRange } from '../../key/index.ts';
-import { type Figure, portraitOf } from './index.ts';
+import { type Figure, portraitOf, sharedScale } from './index.ts';
 import { boundsOf } from './pad.ts';
 import { beside, besideOf } from './place.ts';
 
@@ -219,4 +219,15 @@ test('a form may have another name than the state', () => {
     ['leaf-shape', { kind: 'states', states: [{ state: 'x-heart', how: 'usually' }], source: ['memory'] } as Trait],
   ]);
   expect(portraitOf({ ...key, characters }, { ...taxon, traits }, { month: 8 }).parts).toEqual(drawn(taxon).parts);
+});
+
+describe('plants beside each other', () => {
+  test.each(key.lookalikes.map(({ taxa }) => taxa))('%s and %s are drawn at one scale, and find room', (...ids) => {
+    const taxa = ids.map((id) => key.taxa.find((one) => one.id === id) as Taxon);
+    const scale = sharedScale(key, taxa, { month: 8 });
+    const figures = taxa.map((taxon) => portraitOf(key, taxon, { month: 8, scale }));
+    const [one, other] = figures.map(({ metre }) => metre);
+    expect(one).toBeCloseTo(other ?? 0, 6);
+    expect(new Set(figures.map(({ beside }) => beside)).size).toBe(1);
+  });
 });

@@ -149,7 +149,7 @@ export function portraitOf(key: Key, taxon: Taxon, asked: Asked = {}): Figure {
     height,
     metre: pad.metre,
     ground: siteOf(who.form('habitat'), skeletonOf(who).afloat).base[1],
-    beside: beside(height ?? SOME_HEIGHT).thing,
+    beside: beside(Math.max(height ?? SOME_HEIGHT, asked.scale?.tall ?? 0)).thing,
     broken: pad.pieces.some(({ group }) => pad.unsure.has(group)),
     unknown: key.characters.filter((character) => !taxon.traits.has(character.id) && means(taxon, character)),
   };
@@ -174,20 +174,21 @@ function flowersNow(who: Individual, month: Month | undefined): boolean | undefi
 }
 
 /** Tries sizes until the plant has its height and finds room: leaves and flowers keep their size, only stems give way. */
-function drawn(who: Individual, height: number, { month, album }: Asked): Pad {
+function drawn(who: Individual, height: number, { month, album, scale: shared }: Asked): Pad {
   const { draw, afloat } = skeletonOf(who);
   const habitat = who.form('habitat');
   const site = siteOf(habitat, afloat);
   const sky = site.base[1] - 12;
-  const { metres, share } = beside(height);
-  let scale = Math.min((GROUND * share) / metres, sky / height);
+  const tall = Math.max(height, shared?.tall ?? 0);
+  const { metres, share } = beside(tall);
+  let scale = Math.min((GROUND * share) / metres, sky / height, shared?.metre ?? Number.POSITIVE_INFINITY);
   let rise = height * scale;
   let pad = new Pad();
   for (let round = 0; round < 10; round++) {
     pad = new Pad();
     sketch(pad, who, draw, site, scale, rise, height * scale, month);
     const [left, top, right] = boundsOf(plantOf(pad).flatMap(({ marks }) => marks.map(([, path]) => path)));
-    const end = besideOf(height, scale).left - 3;
+    const end = besideOf(tall, scale).left - 3;
     const room = Math.min((MIDDLE - EDGE) / (MIDDLE - left || 1), (end - MIDDLE) / (right - MIDDLE || 1));
     const missing = height * scale - (site.base[1] - top);
     const before = scale;
@@ -199,7 +200,7 @@ function drawn(who: Individual, height: number, { month, album }: Asked): Pad {
   const whole = new Pad();
   drawSite(whole, habitat, site);
   const plant = plantOf(pad);
-  const other = besideOf(height, scale);
+  const other = besideOf(tall, scale);
   drawStand(whole, who.form('stand'), plant, site, other.left);
   whole.put('size', 'scale', other.path);
   whole.metre = scale;

@@ -144,7 +144,7 @@ export class LeadwortComparison extends LeadwortPart {
     return html`<ul class="plants cells" part="plants">
       ${taxa.map(
         (taxon) => html`<li class="cell">
-          ${portrait ? html`<leadwort-portrait bare taxon=${taxon.id}></leadwort-portrait>` : nothing}
+          ${portrait ? html`<leadwort-portrait bare taxon=${taxon.id} among=${taxa.map(({ id }) => id).join(' ')}></leadwort-portrait>` : nothing}
           ${plant(key, taxon, words, language)}
         </li>`,
       )}

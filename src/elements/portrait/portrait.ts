@@ -1,6 +1,6 @@
 import { html, nothing, type PropertyValues, svg, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
-import { type Detail, type Figure, portraitOf } from '../../drawing/portrait/index.ts';
+import { type Detail, type Figure, portraitOf, sharedScale } from '../../drawing/portrait/index.ts';
 import { formatMeasure, type Month, type Taxon } from '../../key/index.ts';
 import type { Snapshot } from '../../session/index.ts';
 import { asClause } from '../../words/clause.ts';
@@ -46,6 +46,8 @@ export class LeadwortPortrait extends LeadwortPart {
   @property({ type: Boolean }) varied = false;
   /** `off` leaves out the plant's name, for a page that says it already. */
   @property() heading = '';
+  /** Ids of plants that stand beside it on the page: it is drawn at the one scale at which all find room. */
+  @property() among = '';
   /** Only the drawing. */
   @property({ type: Boolean }) bare = false;
 
@@ -57,13 +59,23 @@ export class LeadwortPortrait extends LeadwortPart {
     const key = this.snapshot?.prepared.key;
     const index = this.snapshot?.prepared.taxonIndex.get(this.taxon) ?? -1;
     const found = key?.taxa[index];
-    const made = [key?.hash ?? key?.version, this.taxon, this.shownMonth, this.seed, this.varied].join(' ');
+    const made = [key?.hash ?? key?.version, this.taxon, this.shownMonth, this.seed, this.varied, this.among].join(' ');
     if (found === this.#plant && made === this.#made && !changed.has('album')) return;
     this.#plant = found;
     this.#made = made;
     const { varied, shownMonth: month } = this;
     const seed = Number.isInteger(this.seed) ? this.seed : 1;
-    this.#figure = key && found && portraitOf(key, found, { month, seed, varied, album: this.album });
+    const asked = { month, seed, varied };
+    const ids = new Set([this.taxon, ...this.among.split(/\s+/)]);
+    const scale =
+      key && this.among
+        ? sharedScale(
+            key,
+            key.taxa.filter(({ id }) => ids.has(id)),
+            asked,
+          )
+        : undefined;
+    this.#figure = key && found && portraitOf(key, found, { ...asked, scale, album: this.album });
   }
 
   private get shownMonth(): Month | undefined {
