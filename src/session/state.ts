@@ -14,6 +14,8 @@ export interface SessionState {
   readonly observer: string;
   /** Answers and skips in the order in which they were first given. */
   readonly trail: readonly KeyAnswer[];
+  /** Id of an answered or skipped character -> seconds that the look took; of those alone that were timed. */
+  readonly took: ReadonlyMap<string, number>;
   /** The character a person chose to look at, out of turn; undefined: the key proposes. */
   readonly chosen?: string;
   /** After a verdict: go on asking although it is settled. */

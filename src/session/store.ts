@@ -13,6 +13,10 @@ export interface SessionStart {
   readonly month: Month;
   readonly observer?: string;
   readonly trail?: readonly KeyAnswer[];
+  /** As `SessionState.took`, of the given trail. */
+  readonly took?: ReadonlyMap<string, number>;
+  /** A clock in milliseconds that never goes back; without one no answer is timed. */
+  readonly clock?: () => number;
 }
 
 /** Kinds of observer, those who misread most often first: whoever says nothing is taken for the first. */
@@ -26,6 +30,9 @@ const STILL_FITS = 0.02;
 export class SessionStore {
   readonly #prepared: PreparedKey;
   readonly #listeners = new Set<() => void>();
+  readonly #clock: (() => number) | undefined;
+  /** When the session last changed: what is asked now has been asked since then. */
+  #since: number | undefined;
   #state: SessionState;
   #snapshot: Snapshot;
 
@@ -34,10 +41,13 @@ export class SessionStore {
     const observer = start.observer ?? (observersOf(prepared.key)[0] as string);
     const checked = readInquiry(prepared, { month: start.month, observer, answers: start.trail ?? [] });
     this.#prepared = prepared;
+    this.#clock = start.clock;
+    this.#since = start.clock?.();
     this.#state = {
       month: checked.month,
       observer: checked.observer,
       trail: checked.answers,
+      took: new Map(start.took),
       onward: false,
       way: forksOf(prepared) ? 'couplets' : 'free',
       turns: [],
@@ -55,9 +65,22 @@ export class SessionStore {
     if (next.chosen !== undefined && !this.#prepared.characterIndex.has(next.chosen))
       throw new SessionError(`the key has no character ${next.chosen}`);
     readInquiry(this.#prepared, { month: next.month, observer: next.observer, answers: next.trail });
-    this.#state = next;
-    this.#snapshot = draw(this.#prepared, next);
+    this.#state = this.#timed(next);
+    this.#snapshot = draw(this.#prepared, this.#state);
     for (const listener of [...this.#listeners]) listener();
+  }
+
+  /** An answer that is new or was changed took the time since the last change; the others keep theirs. */
+  #timed(next: SessionState): SessionState {
+    const now = this.#clock?.();
+    const seconds = now === undefined || this.#since === undefined ? undefined : (now - this.#since) / 1000;
+    this.#since = now;
+    const before = new Set(this.#state.trail);
+    const took = next.trail.flatMap((answer): [string, number][] => {
+      const known = before.has(answer) ? this.#state.took.get(answer.character) : seconds;
+      return known === undefined ? [] : [[answer.character, known]];
+    });
+    return { ...next, took: new Map(took) };
   }
 
   /** Calls `listener` after every change; returns how to stop. */

@@ -154,6 +154,7 @@ export class Provider implements ReactiveController {
     this.#said = { month, observer };
     return new SessionStore(prepared, {
       month: isMonth(month) ? month : thisMonth(),
+      clock: () => performance.now(),
       ...(prepared.key.observers.has(observer) ? { observer } : {}),
     });
   }
