@@ -21,7 +21,7 @@ export const rules: ReadonlyMap<string, Rule> = new Map([
   ['drawing', { from: ['engine', 'key'], packages: [] }],
   ['session', { from: ['engine', 'key', 'version'], packages: [] }],
   ['guidance', { from: ['engine', 'key', 'words'], types: ['session'], packages: [] }],
-  ['report', { from: ['engine', 'key', 'words', 'version'], types: ['session', 'guidance'], packages: [] }],
+  ['report', { from: ['engine', 'key', 'words', 'version'], types: ['session', 'guidance'], packages: ['exifr'] }],
   ['practice', { from: ['engine', 'key', 'session', 'words'], packages: [] }],
   ['contexts', { from: ['engine', 'key', 'session', 'version'], types: ['words'], packages: lit }],
   ['elements', { from: below, packages: [...lit, 'fuse.js'] }],

@@ -35,7 +35,7 @@ export class Receiver {
       return;
     }
     const [name = '', steps = '201'] = (request.url ?? '').replace(/^\/receiver\//, '').split('/');
-    const run = this.runs.get(name) ?? { seen: [], kept: new Map() };
+    const run: Run = this.runs.get(name) ?? { seen: [], kept: new Map() };
     this.runs.set(name, run);
     if (request.method === 'GET') {
       answer(response, 200, { seen: run.seen, kept: [...run.kept] });
