@@ -2,6 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { termsIn } from '../../key/index.ts';
 import { LeadwortPart } from '../shared/part.ts';
+import './term.ts';
 import { termsStyles } from './term.styles.ts';
 
 /**
