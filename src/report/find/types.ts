@@ -71,7 +71,7 @@ export interface Extent {
   readonly width?: Measure<GroundUnit>;
   /** Ground that must be searched again. */
   readonly grossArea?: Measure<AreaUnit>;
-  /** Ground that the plant stands on; never more than the gross area. */
+  /** Ground that the plant stands on; part of the gross area. */
   readonly infestedArea?: Measure<AreaUnit>;
   readonly how?: (typeof MEASURED)[number];
 }
@@ -158,7 +158,10 @@ export interface Find {
   /** How a visitor gets in, whom to ask. */
   readonly access?: string;
   readonly contact?: { readonly name?: string; readonly phone?: string; readonly email?: string };
-  /** What may leave the organisation that gets the report. */
+  /**
+   * What may be told with the find: how to reach the person, the exact place (else a coarse one is told), and the
+   * photographs to others than those who get the report.
+   */
   readonly consent: { readonly contact: boolean; readonly exactPlace: boolean; readonly photos: boolean };
   readonly remarks?: string;
   /** How long, how far and how somebody looked. */

@@ -6,10 +6,13 @@ export type GroundUnit = (typeof GROUND_UNITS)[number];
 export const AREA_UNITS = ['m2', 'ft2', 'acre', 'ha'] as const;
 export type AreaUnit = (typeof AREA_UNITS)[number];
 
-/** Metres in one of each, exactly: international foot of 0.3048 m, yard of 3 and mile of 5280 feet. */
+/**
+ * Metres in one of each, exactly: a foot of 0.3048 m, a yard of 3 and a mile of 5280 feet (Unicode CLDR,
+ * supplemental/units.xml).
+ */
 const METRES: Readonly<Record<GroundUnit, number>> = { m: 1, ft: 0.3048, yd: 0.9144, km: 1000, mi: 1609.344 };
 
-/** Square metres in one of each, exactly: the acre is 43 560 square international feet. */
+/** Square metres in one of each, exactly: an acre is 43 560 square feet (as above). */
 const SQUARE_METRES: Readonly<Record<AreaUnit, number>> = {
   m2: 1,
   ft2: 0.09290304,
