@@ -20,7 +20,7 @@ export const rules: ReadonlyMap<string, Rule> = new Map([
   ['key', { from: ['engine', 'version'], packages: ['ajv', 'ajv-formats'] }],
   ['drawing', { from: ['engine', 'key'], packages: [] }],
   ['session', { from: ['engine', 'key', 'version'], packages: [] }],
-  ['guidance', { from: ['engine', 'key', 'words'], types: ['session'], packages: [] }],
+  ['guidance', { from: ['engine', 'key', 'words'], types: ['session'], packages: ['point-in-polygon-hao'] }],
   ['report', { from: ['engine', 'key', 'words', 'version'], types: ['session', 'guidance'], packages: ['exifr'] }],
   ['practice', { from: ['engine', 'key', 'session', 'words'], packages: [] }],
   ['contexts', { from: ['engine', 'key', 'session', 'version'], types: ['words'], packages: lit }],
