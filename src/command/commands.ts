@@ -4,8 +4,9 @@ import { check } from './check.ts';
 import type { Command } from './command.ts';
 import { couplets } from './couplets.ts';
 import { draw } from './draw.ts';
+import { handout } from './handout.ts';
 import { identify } from './identify.ts';
 import { sheet } from './sheet.ts';
 import { trial } from './trial.ts';
 
-export const COMMANDS: readonly Command[] = [check, bundle, draw, couplets, identify, sheet, trial];
+export const COMMANDS: readonly Command[] = [check, bundle, draw, couplets, identify, sheet, handout, trial];
