@@ -7,3 +7,4 @@ export type { FindProblem } from './reader.ts';
 export { type Doubtful, doubtful, LACKS, type Lack, lacks } from './ready.ts';
 export * from './types.ts';
 export * from './units.ts';
+export { PHOTOS, type PhotoKind, type WantedPhoto, wantedPhotos } from './wanted.ts';
