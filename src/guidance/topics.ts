@@ -43,11 +43,11 @@ export function byTopic({ statements }: Guidance, sources: Key['sources']): Topi
   });
 }
 
-/** What must be seen without a tap: why to leave a native, else what not to do and what to do, and how to keep safe. */
+/** What must be seen without a tap: why to leave a native, else what not to do and what to do, how to keep safe, whom to ask. */
 const FIRST: Readonly<Record<Standing, readonly Topic[]>> = {
-  native: ['leave', 'dont', 'do', 'safety'],
-  introduced: ['dont', 'do', 'safety'],
-  invasive: ['dont', 'do', 'safety'],
+  native: ['leave', 'dont', 'do', 'safety', 'who'],
+  introduced: ['dont', 'do', 'safety', 'who'],
+  invasive: ['dont', 'do', 'safety', 'who'],
 };
 
 /** Parts the topics of a plant into what is shown at once, in that order, and what opens, in the order of TOPICS. */

@@ -110,7 +110,18 @@ export const en: Words = {
     newTab: 'opens a new tab',
     span: (from, to) => (from === to ? from : `${from} to ${to}`),
     year: 'all year',
+    season: { act: 'When specialists act', avoid: 'When nothing is done' },
     band: (months, now) => `${months}. It is ${now} now.`,
+    rests: (n) =>
+      `It rests on ${n === 1 ? 'your 1 answer' : `your ${n} answers`}, and it is not a confirmation. Have the name confirmed before anyone acts.`,
+    notYet: 'No advice yet',
+    notYetWhy: (names) =>
+      `It could be ${names}. What is right for one can be wrong for the other, so leave it as it is.`,
+    askPerson: 'If you cannot tell, show photographs to a person who knows plants.',
+    call: (phone) => `Call ${phone}`,
+    mail: (address) => `Write to ${address}`,
+    handout: 'Print a hand-out',
+    noHandout: 'The hand-out did not come. Try again when you have a connection.',
   },
   names: {
     label: 'Look up a name',

@@ -232,7 +232,18 @@ export const es: Words = {
     newTab: 'se abre en otra pestaña',
     span: (from, to) => (from === to ? from : `${from} a ${to}`),
     year: 'todo el año',
+    season: { act: 'Cuándo actúan los especialistas', avoid: 'Cuándo no se hace nada' },
     band: (months, now) => `${months}. Ahora es ${now}.`,
+    rests: (n) =>
+      `Se apoya en ${n === 1 ? 'su única respuesta' : `sus ${n} respuestas`} y no es una confirmación. Haga confirmar el nombre antes de que alguien actúe.`,
+    notYet: 'Todavía no hay consejo',
+    notYetWhy: (names) =>
+      `Podría ser ${names}. Lo que está bien para una puede estar mal para la otra, así que déjela como está.`,
+    askPerson: 'Si no las distingue, muestre fotos a una persona que conozca las plantas.',
+    call: (phone) => `Llamar al ${phone}`,
+    mail: (address) => `Escribir a ${address}`,
+    handout: 'Imprimir una hoja informativa',
+    noHandout: 'La hoja no llegó. Inténtelo otra vez cuando tenga conexión.',
   },
   names: {
     label: 'Buscar un nombre',

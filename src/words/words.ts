@@ -1,5 +1,5 @@
 // The interface's own sentences, by language. The key's sentences are translated in the key folder.
-import type { Month, Part, Standing, Topic } from '../key/types.ts';
+import type { Month, Part, Season, Standing, Topic } from '../key/types.ts';
 import type { Unit } from '../key/units.ts';
 
 /** Everything the elements say, in one language. Functions where words depend on a number or a name. */
@@ -207,8 +207,21 @@ export interface GuidanceWords {
   /** A run of months; both the same for a single one. */
   readonly span: (from: string, to: string) => string;
   readonly year: string;
+  /** What the months drawn are for. */
+  readonly season: Readonly<Record<Season, string>>;
   /** Text for the drawn band of months. */
   readonly band: (months: string, now: string) => string;
+  /** What the advice depends on. */
+  readonly rests: (answers: number) => string;
+  /** Heading while the verdict is open. */
+  readonly notYet: string;
+  readonly notYetWhy: (names: string) => string;
+  readonly askPerson: string;
+  readonly call: (phone: string) => string;
+  readonly mail: (address: string) => string;
+  readonly handout: string;
+  /** The part that makes a hand-out did not come. */
+  readonly noHandout: string;
 }
 export interface NamesWords {
   readonly label: string;

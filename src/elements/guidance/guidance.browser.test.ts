@@ -1,7 +1,7 @@
 import { html } from 'lit';
 import { describe, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
-import { english, expectRoom, expectSound, held, spanish } from '../../../tests/support/held.ts';
+import { english, expectRoom, expectSound, type Held, held, spanish } from '../../../tests/support/held.ts';
 import { withMedia } from '../../../tests/support/media.ts';
 import {
   answered,
@@ -50,6 +50,19 @@ describe('guidance is shown', () => {
     await expectSound(part);
   });
 
+  test('with what it depends on, and with whom to ask in sight', async () => {
+    const part = await held(
+      html`<leadwort-guidance contact-phone="+1 555 0142" contact-email="creek@example.org?bcc=x@example.org"></leadwort-guidance>`,
+      answersOf('giant-reed'),
+    );
+    expect(part.find('.rests').textContent).toMatch(/^It rests on your \d+ answers, and it is not a confirmation\./);
+    const links = part.all('[part=who] a.target');
+    expect(links.map((one) => [one.textContent?.trim(), one.getAttribute('href')])).toEqual([
+      ['Call +1 555 0142', 'tel:+15550142'],
+    ]);
+    await expectSound(part);
+  });
+
   test('for a native with why to leave it first', async () => {
     const part = await held(
       guidance,
@@ -64,10 +77,34 @@ describe('guidance is shown', () => {
   });
 });
 
+describe('an open verdict', () => {
+  const open = () => answeredUntil('giant-reed', (now) => verdictIs('open')(now) && now.answered >= 3);
+
+  test('gives no advice, and leads to the comparison and to a person', async () => {
+    const part = await held(
+      html`<leadwort-guidance contact-phone="555-0142" contact-email="creek@example.org"></leadwort-guidance>`,
+      open(),
+    );
+    expect(part.find('[role=heading]').textContent).toBe('No advice yet');
+    expect(part.text()).toContain('What is right for one can be wrong for the other');
+    expect(part.text()).toContain('show photographs to a person who knows plants');
+    expect(part.all('.statements, details, .handout')).toHaveLength(0);
+    expect(part.all('a').map((one) => one.getAttribute('href'))).toEqual(['tel:5550142', 'mailto:creek@example.org']);
+    const asked: (readonly string[])[] = [];
+    part.holder.addEventListener('leadwort-comparison', (event) => asked.push(event.detail.taxa));
+    await userEvent.click(part.control('Compare side by side'));
+    expect(asked).toHaveLength(1);
+    expect(asked[0]?.length).toBeGreaterThan(1);
+    expect(asked[0]?.length).toBeLessThanOrEqual(3);
+    expectRoom(part);
+    await expectSound(part);
+  });
+});
+
 describe('guidance is not shown', () => {
   test.each([
     ['before any answer', () => answered({})],
-    ['under an open verdict', () => answeredUntil('giant-reed', (now) => verdictIs('open')(now) && now.answered >= 2)],
+    ['under an open verdict that comes early', () => answeredUntil('giant-reed', verdictIs('open'))],
     ['outside the key', () => answeredUntil('pond-algae', verdictIs('outside'))],
   ])('%s', async (_, store) => {
     expect((await held(guidance, store())).text()).toBe('');
@@ -133,10 +170,68 @@ test('months are said in words and drawn, with the present month marked', async 
   expect(part.find('.months-words').textContent).toBe('March to August');
   const band = part.find('svg.months');
   expect(band.getAttribute('aria-label')).toBe('March to August. It is October now.');
+  expect(band.querySelectorAll('.cross')).toHaveLength(0);
   expect(band.querySelectorAll('rect.meant')).toHaveLength(6);
   expect(band.querySelectorAll('.now')).toHaveLength(1);
   expect([...band.querySelectorAll('text')].map((one) => one.textContent).join('')).toBe('JFMAMJJASOND');
   await expectSound(part);
+});
+
+test.each([
+  ['act', 'When specialists act: September to October', 0],
+  ['avoid', 'When nothing is done: September to October', 2],
+] as const)('months to %s in are told apart in words and by how they are drawn', async (season, said, crosses) => {
+  const part = await held(
+    guidance,
+    withGuidance([{ topic: 'when', text: 'A reason.', source: ['memory'], months: [9, 10], season }]),
+  );
+  await userEvent.click(part.control('When'));
+  expect(part.find('.months-words').textContent).toBe(said);
+  expect(part.all(`svg.months rect.${season}`)).toHaveLength(2);
+  expect(part.all('svg.months .cross')).toHaveLength(crosses);
+  expect(part.find('svg.months').getAttribute('aria-label')).toBe(`${said}. It is October now.`);
+  await expectSound(part);
+});
+
+describe('the hand-out', () => {
+  /** Presses the button and gives the frame's document, with what was printed. */
+  async function printed(part: Held): Promise<{ page: Document; times: () => number }> {
+    let times = 0;
+    const watch = new MutationObserver(() => {
+      const frame = part.root.querySelector('iframe');
+      if (frame?.contentWindow) frame.contentWindow.print = () => times++;
+    });
+    watch.observe(part.root, { childList: true });
+    await userEvent.click(part.control('Print a hand-out'));
+    await expect.poll(() => times).toBe(1);
+    const page = part.root.querySelector('iframe')?.contentDocument;
+    if (!page) throw new Error('no frame');
+    return { page, times: () => times };
+  }
+
+  test('is printed alone, with its own styles, by the policy of the page', async () => {
+    const part = await held(guidance, answersOf('giant-reed'));
+    const { page } = await printed(part);
+    expect(page.title).toBe('giant reed');
+    expect(page.documentElement.lang).toBe('en');
+    expect(page.body.textContent).toContain('Stop: before you do anything');
+    expect(page.body.textContent).toContain('This page holds only if the plant is giant reed.');
+    expect(page.querySelectorAll('svg.picture path').length).toBeGreaterThan(10);
+    expect(page.querySelectorAll('[style], style, script, link')).toHaveLength(0);
+    const stop = page.querySelector('.stop');
+    expect(stop && page.defaultView?.getComputedStyle(stop).borderTopStyle).toBe('solid');
+    await expectSound(part);
+  });
+
+  test('is made anew at each press, and taken away once it was printed', async () => {
+    const part = await held(guidance, answersOf('giant-reed'));
+    const { page } = await printed(part);
+    await printed(part);
+    expect(part.all('iframe')).toHaveLength(1);
+    expect(part.find('iframe')).not.toBe(page.defaultView?.frameElement);
+    (part.find('iframe') as HTMLIFrameElement).contentWindow?.dispatchEvent(new Event('afterprint'));
+    expect(part.all('iframe')).toHaveLength(0);
+  });
 });
 
 test('opening a topic tells the page which plant was read about, once, and nothing more', async () => {
@@ -170,7 +265,7 @@ test('in Spanish, from right to left and in a narrow column it holds together', 
     html`<div dir="rtl" class="narrow"><test-holder></test-holder></div>`,
   );
   expect(part.find('[role=heading]').textContent).toBe(`Qué hacer con ${commonName('colocasia-esculenta', 'es')}`);
-  expect(part.all('[role=heading]').map((one) => one.getAttribute('aria-level'))).toEqual(['5', '6', '6', '6']);
+  expect(part.all('[role=heading]').map((one) => one.getAttribute('aria-level'))).toEqual(['5', '6', '6', '6', '6']);
   await expectSound(part);
 });
 

@@ -23,12 +23,19 @@ export const styles = css`
   .sources li { display: flex; gap: 0.6em; overflow-wrap: anywhere; }
   .number { color: var(--mud); min-inline-size: 1.2em; text-align: end; }
   .sources a { display: inline-block; padding-block: 0.35em; }
+  .contact { display: flex; flex-wrap: wrap; gap: 0 1.25em; }
+  .contact a { display: inline-flex; align-items: center; min-block-size: 3em; font-weight: 600; overflow-wrap: anywhere; }
+  .handout { display: flex; flex-wrap: wrap; align-items: center; gap: 0.75em; }
+  .paper { position: absolute; inline-size: 1px; block-size: 1px; border: 0; opacity: 0; pointer-events: none; }
   .months { inline-size: min(100%, 26em); display: block; margin-block-start: 0.3em; }
   .months-words { font-weight: 600; margin-block-start: 0.2em; }
   .months rect { stroke: var(--line); stroke-width: 1; fill: none; }
-  .months rect.meant { fill: var(--reed); stroke: var(--reed); }
+  .months :is(rect.meant, rect.act) { fill: var(--reed); stroke: var(--reed); }
+  .months rect.avoid { stroke: var(--rust); stroke-width: 1.5; }
+  .months .cross { stroke: var(--rust); stroke-width: 1.5; }
   .months text { font: inherit; font-size: 12px; font-weight: 600; text-anchor: middle; fill: var(--ink); }
-  .months text.meant { fill: var(--paper); }
+  .months :is(text.meant, text.act) { fill: var(--paper); }
+  .months text.avoid { paint-order: stroke; stroke: var(--paper); stroke-width: 4; }
   .months .now { stroke: var(--ink); stroke-width: 2.5; stroke-linecap: round; }
   @container (min-width: 46em) {
     .guidance { grid-template-columns: 1fr 1fr; }
@@ -36,6 +43,7 @@ export const styles = css`
     .guidance > section:nth-of-type(odd):last-of-type { grid-column: 1 / -1; }
   }
   @media print {
+    .handout { display: none; }
     details::details-content { content-visibility: visible; block-size: auto; }
     summary::after { display: none; }
     .topic { break-inside: avoid; }
@@ -43,9 +51,11 @@ export const styles = css`
   @media (forced-colors: active) {
     .months { forced-color-adjust: none; }
     .months rect { stroke: CanvasText; fill: Canvas; }
-    .months rect.meant { fill: CanvasText; stroke: CanvasText; }
+    .months :is(rect.meant, rect.act) { fill: CanvasText; stroke: CanvasText; }
+    .months .cross { stroke: CanvasText; }
+    .months text.avoid { stroke: Canvas; }
     .months text { fill: CanvasText; }
-    .months text.meant { fill: Canvas; }
+    .months :is(text.meant, text.act) { fill: Canvas; }
     .months .now { stroke: CanvasText; }
   }
 `;

@@ -1,24 +1,33 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
+import { property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { byTopic, firstAndRest, monthsInWords, type TopicGroup } from '../../guidance/index.ts';
-import type { Month, Taxon, Topic } from '../../key/index.ts';
+import { byTopic, firstAndRest, mailLink, phoneLink, type TopicGroup } from '../../guidance/index.ts';
+import { MOST_COMPARED, type Taxon, type Topic } from '../../key/index.ts';
 import type { Snapshot } from '../../session/index.ts';
+import { compareButton } from '../shared/compare.ts';
 import { fire } from '../shared/events.ts';
+import { untilDone } from '../shared/late.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { plantName, taxonOf } from '../shared/plant.ts';
 import { sourceLine } from '../shared/source.ts';
 import { shared } from '../shared/styles.ts';
 import { terms } from '../shared/terms.ts';
 import { styles } from './guidance.styles.ts';
+import { renderSeason } from './season.ts';
+
+const loadHandout = untilDone(() => import('./handout.ts'));
+/** Answers before it is worth saying that there is no advice yet; as with the verdict (ours). */
+const WORTH_SHOWING = 3;
 
 /**
- * What to do and not to do about the plant of a settled or leaning verdict, each statement with its sources.
+ * What to do and not to do about the plant of a settled or leaning verdict, each statement with its sources, and a page
+ * about it to print and give away.
  *
- * Empty under any other verdict: there is no advice for a plant that has no likely name.
+ * There is no advice for a plant that has no likely name: an open verdict leads to the comparison and to a person.
  *
  * @tag leadwort-guidance
  * @fires leadwort-guidance - A person opened a topic or its sources, the first time for a plant. Detail: `{ taxon }`.
+ * @fires leadwort-comparison - Plants were asked to be shown side by side. Detail: `{ taxa }`.
  * @csspart guidance - The whole.
  * @csspart dont - What not to do.
  * @csspart do - What to do.
@@ -28,6 +37,13 @@ export class LeadwortGuidance extends LeadwortPart {
 
   /** Id of one of the verdict's plants, when not the leading one is meant. Any other plant gets no guidance. */
   @property() taxon = '';
+  /** Telephone of whom to ask; nothing is dialled without a tap. */
+  @property({ attribute: 'contact-phone' }) contactPhone = '';
+  /** Mail address of whom to ask; nothing is sent without a tap. */
+  @property({ attribute: 'contact-email' }) contactEmail = '';
+
+  /** The hand-out was asked for and did not come. */
+  @state() private noHandout = false;
 
   #opened = '';
 
@@ -50,12 +66,26 @@ export class LeadwortGuidance extends LeadwortPart {
     fire(this, 'leadwort-guidance', { taxon: taxon.id });
   }
 
+  private async print(snapshot: Snapshot, taxon: Taxon): Promise<void> {
+    const { words, language } = this.saying;
+    const { contactPhone: phone, contactEmail: mail } = this;
+    const contact = { ...(phone ? { phone } : {}), ...(mail ? { mail } : {}) };
+    try {
+      const { printHandout } = await loadHandout();
+      this.noHandout = false;
+      const { month, prepared } = snapshot;
+      await printHandout(this.renderRoot as ShadowRoot, { key: prepared.key, taxon, month, language, words, contact });
+    } catch {
+      this.noHandout = true;
+    }
+  }
+
   private renderTopic(taxon: Taxon, group: TopicGroup): TemplateResult {
     const { words } = this.saying;
     const { topic } = group;
     return html`<section class="topic ${topic}" part=${topic}>
       <div role="heading" aria-level=${Math.min(6, this.level + 1)} class="sub">${markOf(topic)}${words.guidance.topic[topic]}</div>
-      ${this.renderStatements(taxon, group)}
+      ${this.renderStatements(taxon, group)} ${topic === 'who' ? this.renderContact() : nothing}
     </section>`;
   }
 
@@ -73,7 +103,7 @@ export class LeadwortGuidance extends LeadwortPart {
         ${statements.map(
           ({ statement, numbers }, i) => html`<li>
             <p>${terms(texts[i] ?? '', texts.slice(0, i).join(' '))}${numbers.length > 0 ? html`<sup>${numbers.join(', ')}</sup>` : nothing}</p>
-            ${statement.months ? this.renderMonths(statement.months) : nothing}
+            ${statement.months ? renderSeason(statement.months, statement.season, (this.snapshot as Snapshot).month, words) : nothing}
           </li>`,
         )}
       </ul>
@@ -83,25 +113,36 @@ export class LeadwortGuidance extends LeadwortPart {
       </details>`;
   }
 
-  /** Twelve months by their letters, those meant filled, the present one underlined. */
-  private renderMonths(months: readonly Month[]): TemplateResult {
-    const { words } = this.saying;
-    const now = (this.snapshot as Snapshot).month;
-    const cells = ([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12] as const).map((month) => {
-      const x = (month - 1) * 20;
-      const meant = months.includes(month);
-      return svg`<rect class=${meant ? 'meant' : 'free'} x=${x + 1} y="1" width="18" height="20" rx="3" />
-        <text class=${meant ? 'meant' : 'free'} x=${x + 10} y="16">${[...words.common.months[month]][0]?.toUpperCase()}</text>
-        ${month === now ? svg`<path class="now" d="M${x + 4} 26h12" />` : nothing}`;
-    });
-    const inWords = monthsInWords(months, words);
-    return html`<p class="months-words">${inWords}</p>
-      <svg class="months" viewBox="0 0 240 29" role="img" aria-label=${words.guidance.band(inWords, words.common.months[now])}>${cells}</svg>`;
+  private renderContact(): TemplateResult | typeof nothing {
+    const { guidance } = this.saying.words;
+    const { contactPhone: phone, contactEmail: mail } = this;
+    const [call, write] = [phoneLink(phone), mailLink(mail)];
+    if (!call && !write) return nothing;
+    return html`<p class="contact">
+      ${call ? html`<a class="target" href=${call}>${guidance.call(phone)}</a>` : nothing}
+      ${write ? html`<a class="target" href=${write}>${guidance.mail(mail)}</a>` : nothing}
+    </p>`;
+  }
+
+  /** While several plants fit, advice for one could harm another. */
+  private renderNotYet(snapshot: Snapshot): TemplateResult | typeof nothing {
+    const { kind, taxa } = snapshot.identification.verdict;
+    if (kind !== 'open' || snapshot.answered < WORTH_SHOWING) return nothing;
+    const { words, language } = this.saying;
+    const { key } = snapshot.prepared;
+    const names = taxa.map((id) => plantName(key, taxonOf(snapshot.prepared, id), language).text);
+    return html`<section part="guidance" class="guidance">
+      <div role="heading" aria-level=${this.level} class="heading">${words.guidance.notYet}</div>
+      <p>${words.guidance.notYetWhy(words.common.or(names))}</p>
+      ${taxa.length > 1 ? html`<p>${compareButton(taxa.slice(0, MOST_COMPARED), words.comparison.open, 'outline')}</p>` : nothing}
+      <div><p>${words.guidance.askPerson}</p>${this.renderContact()}</div>
+    </section>`;
   }
 
   override render() {
     const { snapshot, shown: taxon } = this;
-    if (!snapshot || !taxon) return nothing;
+    if (!snapshot) return nothing;
+    if (!taxon) return this.renderNotYet(snapshot);
     const { words, language } = this.saying;
     const { key } = snapshot.prepared;
     const name = plantName(key, taxon, language).text;
@@ -112,10 +153,16 @@ export class LeadwortGuidance extends LeadwortPart {
     return html`<section part="guidance" class="guidance">
       <div role="heading" aria-level=${this.level} class="heading">${words.guidance.heading(name)}</div>
       ${snapshot.identification.verdict.kind === 'leaning' ? html`<p class="only-if">${words.guidance.onlyIf(name)}</p>` : nothing}
-      ${found === undefined ? html`<p>${words.guidance.none(name)}</p>` : nothing}
+      <p class="rests">${words.guidance.rests(snapshot.answered)}</p>
+      ${found === undefined ? html`<div><p>${words.guidance.none(name)}</p>${this.renderContact()}</div>` : nothing}
       ${repeat(first, keyOf, (group) => this.renderTopic(taxon, group))}
+      ${found && !first.some(({ topic }) => topic === 'who') ? this.renderContact() : nothing}
       ${repeat(rest, keyOf, (group) => this.renderClosed(taxon, group))}
       ${found === undefined ? nothing : html`<p class="quiet">${words.guidance.reviewed(dateOf(found.reviewed, language))}</p>`}
+      <div class="handout">
+        <button class="outline" type="button" @click=${() => void this.print(snapshot, taxon)}>${words.guidance.handout}</button>
+        <p role="status">${this.noHandout ? words.guidance.noHandout : nothing}</p>
+      </div>
     </section>`;
   }
 }
