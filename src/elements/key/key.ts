@@ -57,6 +57,10 @@ export class LeadwortKey extends LeadwortHolder {
 
   /** Ids of two or three plants to show side by side, separated by spaces; none: none. */
   @property() compare = '';
+  /** Telephone of whom to ask; nothing is dialled without a tap. */
+  @property({ attribute: 'contact-phone' }) contactPhone = '';
+  /** Mail address of whom to ask; nothing is sent without a tap. */
+  @property({ attribute: 'contact-email' }) contactEmail = '';
 
   /** Parts that were asked for and did not come, for want of a connection. */
   @state() private missing: ReadonlySet<LatePart> = new Set();
@@ -231,7 +235,7 @@ export class LeadwortKey extends LeadwortHolder {
           ${forked ? this.#renderStream(settings) : nothing}
         </div>
         <div class="guidance">
-          <leadwort-guidance part="guidance"></leadwort-guidance>
+          <leadwort-guidance part="guidance" .contactPhone=${this.contactPhone} .contactEmail=${this.contactEmail}></leadwort-guidance>
         </div>
         ${this.#renderFoot(snapshot, settings)}
       </div>
