@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig, type UserConfig } from 'vite';
 import pkg from './package.json' with { type: 'json' };
 import { folders } from './src/site/folders.ts';
+import { receiver } from './src/site/receiver.ts';
 import { publicEntries } from './tests/support/public-entries.mjs';
 import { slim } from './tests/support/slim.ts';
 
@@ -78,6 +79,7 @@ function site(): UserConfig {
     appType: 'mpa',
     publicDir: false,
     plugins: [
+      receiver('/finds'),
       folders(
         { keys: 'dist/keys', images: 'images-placeholder', widget: 'dist/standalone' },
         { '/widget/leadwort.js': 'src/define.ts' },

@@ -36,9 +36,10 @@ export function buildSite(folder) {
 /**
  * Serves what buildSite made.
  * @param {string} site
+ * @param {import('vite').Plugin[]} plugins
  * @returns {Promise<{ address: string, close: () => Promise<void> }>} The English page's address.
  */
-export async function serveSite(site) {
+export async function serveSite(site, plugins = []) {
   const server = await preview({
     configFile: false,
     logLevel: 'silent',
@@ -46,6 +47,7 @@ export async function serveSite(site) {
     base: BASE,
     appType: 'mpa',
     build: { outDir: site },
+    plugins,
     preview: { host: '127.0.0.1', port: 0 },
   });
   const { port } = /** @type {import('node:net').AddressInfo} */ (server.httpServer.address());
