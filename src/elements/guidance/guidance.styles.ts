@@ -11,7 +11,7 @@ export const styles = css`
   section.dont, section.do, section.leave { padding-inline-start: 0.9em; border-inline-start: 0.4em solid var(--reed); }
   section.dont { border-inline-start-color: var(--rust); }
   .statements li + li { margin-block-start: 0.6em; }
-  sup { font-size: 0.75em; color: var(--mud); padding-inline-start: 0.2em; line-height: 0; }
+  sup { white-space: nowrap; font-size: 0.75em; color: var(--mud); padding-inline-start: 0.2em; line-height: 0; }
   summary { display: flex; align-items: center; list-style: none; font-weight: 600; color: var(--reed); gap: 0.75em; padding-block: 0.5em; }
   summary::-webkit-details-marker { display: none; }
   summary::after { content: ''; inline-size: 0.5em; block-size: 0.5em; border: solid currentColor; border-width: 0 0.14em 0.14em 0; transform: rotate(45deg) translate(-0.1em, -0.1em); flex: none; }
