@@ -1,7 +1,7 @@
 // Flowers large enough to be told one by one. The stalk enters at (48, 96).
 import type { Drawing } from '../../key/index.ts';
-import { ellipse, from, type Point, smooth, straight } from '../geometry.ts';
-import { arc, dot, hair, lens, onArc, petal, spot, upTo } from './flower-strokes.ts';
+import { add, ellipse, from, type Point, smooth, straight, turned } from '../geometry.ts';
+import { arc, dot, hair, lens, petal, spot, upTo } from './flower-strokes.ts';
 
 const STALK = straight([
   [48, 96],
@@ -211,64 +211,53 @@ function cupUmbel(): Drawing {
   ];
 }
 
+/** A flower with its foot at (0, 0), facing up: a broad petal each side, crumpled at its edge. */
+const UNEVEN: readonly (readonly number[])[] = [
+  [-1, -3, -20, -12, -25, -25, -15, -28, -6, -17],
+  [1, -3, 8, -18, 17, -27, 24, -15],
+];
+
 function showySpike(): Drawing {
-  /** Each flower: its foot, then the tip, width and pointedness of every uneven petal, from the back to the front. */
-  const flowers: readonly (readonly [Point, readonly (readonly [Point, number, number])[]])[] = [
-    [
-      [42, 57],
-      [
-        [[34, 24], 13, 0.4],
-        [[7, 36], 16, 0.3],
-        [[14, 62], 6, 0.7],
-        [[30, 66], 6, 0.2],
-      ],
-    ],
-    [
-      [55, 66],
-      [
-        [[66, 36], 13, 0.4],
-        [[91, 46], 16, 0.3],
-        [[86, 72], 6, 0.7],
-        [[67, 77], 6, 0.2],
-      ],
-    ],
-    [
-      [49, 38],
-      [
-        [[35, 11], 12, 0.4],
-        [[58, 7], 16, 0.3],
-        [[76, 22], 7, 0.7],
-        [[64, 38], 6, 0.2],
-      ],
-    ],
+  const flowers: readonly (readonly [Point, number, number])[] = [
+    [[46, 66], -56, 0.95],
+    [[51, 72], 58, 0.88],
+    [[48, 46], 2, 1.08],
   ];
-  const buds = lens([47, 80], [39, 68], 5, -1) + lens([49, 84], [56, 76], 5, 1);
-  const petals = flowers.flatMap(([foot, tips]) =>
-    tips.map(([tip, width, pointed]) => petal(foot, tip, width, pointed)),
-  );
-  const veins = flowers.flatMap(([foot, tips]) =>
-    tips
-      .slice(0, 2)
-      .flatMap(([tip]) =>
-        [3, -3].map((bow) => arc(onArc(foot, tip, bow, 0.35), onArc(foot, tip, bow * 1.6, 0.8), bow * 0.3)),
+  const set = (xy: readonly number[], [foot, turn, size]: (typeof flowers)[number]): string =>
+    smooth(
+      upTo(xy.length / 2).map((k) =>
+        add(foot, turned([(xy[2 * k] as number) * size, (xy[2 * k + 1] as number) * size], turn)),
       ),
-  );
+      true,
+    );
+  const buds = lens([47, 84], [37, 76], 4.5, -1) + lens([49, 88], [59, 82], 4.5, 1);
   return [
     [
       'line',
-      `${straight([
+      straight([
         [48, 96],
-        [48, 38],
-      ])}${arc([48, 70], [42, 57], -1)}${arc([48, 78], [55, 66], 1)}`,
+        [48, 46],
+      ]),
     ],
     ['face', buds],
-    ...petals.flatMap(
-      (shape): Drawing => [
-        ['face', shape],
-        ['wash-red', shape],
-      ],
-    ),
-    ['fine', veins.join('')],
+    ['wash-green', buds],
+    ...flowers.flatMap((flower): Drawing => {
+      const [foot, turn, size] = flower;
+      const to = (degrees: number, length: number) => from(foot, turn + degrees, length * size);
+      return [
+        // Tall ones stand behind, and a lip rolls down in front.
+        petal(to(0, 3), to(2, 35), 17, 0.4),
+        ...UNEVEN.map((xy) => set(xy, flower)),
+        petal(to(90, 1), to(98, 21), 9),
+      ]
+        .flatMap(
+          (shape): Drawing => [
+            ['face', shape],
+            ['wash-red', shape],
+          ],
+        )
+        .concat([['fine', [-37, 2, 40].map((degrees) => hair(to(degrees, 10), turn + degrees, 13 * size)).join('')]]);
+    }),
   ];
 }
 

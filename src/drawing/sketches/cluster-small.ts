@@ -87,35 +87,31 @@ function tinyUmbel(): Drawing {
 
 function tinyRings(): Drawing {
   const rings = [
-    [66, 24],
-    [41, 19],
-    [17, 13],
+    [74, 22],
+    [46, 19],
+    [18, 16],
   ] as const;
-  const all = rings.flatMap(([y, wide], ring) =>
-    upTo(6).map((k) => {
-      const turn = ((k * 60 + 25 + 10 * ring) * Math.PI) / 180;
-      const front = Math.cos(turn) > 0;
-      return { end: [48 + Math.sin(turn) * wide, y + Math.cos(turn) * 5.5] as Point, front, y };
-    }),
-  );
-  const layer = (front: boolean): Drawing => {
-    const those = all.filter((flower) => flower.front === front);
-    return [
-      ['fine', those.map(({ end, y }) => straight([[48, y + 2], end])).join('')],
-      ['face', those.map(({ end }, k) => tiny(end, 4.8, k * 25)).join('')],
-    ];
-  };
+  /** Seen a little from above: those behind stand higher. */
+  const layer = (front: boolean): Drawing =>
+    rings.flatMap(([y, wide]): Drawing => {
+      const ends = (front ? [-1, -0.36, 0.36, 1] : [-0.6, 0.6]).map(
+        (out): Point => [48 + out * wide, y + (front ? 4.5 * (1 - out * out) : -5)],
+      );
+      return [
+        ['fine', ends.map((end) => straight([[48, y - 1], end])).join('')],
+        ['face', ends.map((end, k) => tiny(end, 4.4, k * 25)).join('')],
+      ];
+    });
   return [
     ...layer(false),
     [
       'line',
       straight([
         [48, 96],
-        [48, 10],
+        [48, 8],
       ]),
     ],
     ...layer(true),
-    ['face', spot([48, 10], 2.2)],
   ];
 }
 

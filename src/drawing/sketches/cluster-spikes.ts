@@ -1,7 +1,7 @@
 // Flowers and seed heads that stand close along one axis, or in tufts. The stalk enters at (48, 96).
 import { Random } from '../../engine/trial/index.ts';
 import type { Drawing } from '../../key/index.ts';
-import { band, bezier, from, type Point, smooth, straight } from '../geometry.ts';
+import { band, bezier, from, num, type Point, smooth, straight } from '../geometry.ts';
 import { along, arc, dot, hair, lens, petal, rosette, spot, upTo } from './flower-strokes.ts';
 
 const STALK = straight([
@@ -134,38 +134,34 @@ function whiteTail(): Drawing {
   const axis = bezier([48, 73], [46, 46], [38, 12], [59, 12], 14).concat(
     bezier([59, 12], [72, 13], [77, 28], [78, 48], 10).slice(1),
   );
-  /** Tiny flowers all around, shorter and closer toward the tip. */
-  const flowers = upTo(66).map((i) => {
-    const share = 1 - (1 - i / 68) ** 1.1;
+  const thick = (share: number): number => 13.5 * (1 - share) ** 0.9 + 2;
+  /** One side of the tail: a small bulge for each flower, smaller and closer towards the tip. */
+  const places = upTo(17).map((i) => 1 - (1 - i / 16.5) ** 1.15);
+  const side = (sign: number) =>
+    places.map((share) => {
+      const { point, heading } = along(axis, share);
+      return { end: from(point, heading + sign * 90, thick(share) / 2), heading: heading + sign * 62, share };
+    });
+  const [left, right] = [side(-1), side(1)];
+  const round = [...left.slice(1), ...right.slice().reverse()];
+  const bulge = ({ end: [x, y], share }: (typeof round)[number]): string => {
+    const r = num(3 - 1.9 * share);
+    return `A${r} ${r} 0 0 1 ${num(x)} ${num(y)}`;
+  };
+  const [x, y] = left[0]?.end ?? [0, 0];
+  const tail = `M${num(x)} ${num(y)}${round.map(bulge).join('')}Z`;
+  const stamens = [...left, ...right].map(({ end, heading, share }) => hair(end, heading, 8.5 - 5 * share));
+  const flowers = upTo(22).map((i) => {
+    const share = 0.02 + i * 0.036;
     const { point, heading } = along(axis, share);
-    const turn = heading + (i % 2 ? 1 : -1) * (i % 4 < 2 ? 84 : 52);
-    return {
-      stem: hair(point, turn, (6.6 - 4.6 * share) * (i % 4 < 2 ? 1 : 0.85)),
-      end: from(point, turn, 6.8 - 4.6 * share),
-      outer: i % 4 < 2,
-    };
+    return dot(from(point, heading + (i % 2 ? 90 : -90), thick(share) * 0.2));
   });
-  const body = axis.filter((_, i) => i % 4 === 0);
-  const thick = (share: number): number => 12 * (1 - share) + 1.5;
   return [
     ['line', STALK],
-    [
-      'tint',
-      band(
-        body.map(([x, y]): Point => [x + 2, y + 1.5]),
-        thick,
-      ),
-    ],
-    ['wash-white', band(body, thick)],
-    ['fine', smooth(body)],
-    ['fine', flowers.map(({ stem }) => stem).join('')],
-    [
-      'line',
-      flowers
-        .filter(({ outer }) => outer)
-        .map(({ end }) => dot(end))
-        .join(''),
-    ],
+    ['fine', stamens.join('')],
+    ['face', tail],
+    ['wash-white', tail],
+    ['line', flowers.join('')],
   ];
 }
 

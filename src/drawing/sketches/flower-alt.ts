@@ -55,8 +55,8 @@ export const FLOWER_ALT: Readonly<Record<string, Sketch['alt']>> = {
     es: 'Una espiga derecha llena de flores azules de seis pétalos, cada flor con un punto oscuro, y botones en la punta.',
   },
   'white-tail': {
-    en: 'A white tail of tiny crowded flowers, thick below, that bends over and thins out to its drooping tip.',
-    es: 'Una cola blanca de flores diminutas y apretadas, gruesa abajo, que se dobla y se adelgaza hasta la punta colgante.',
+    en: 'A fluffy white tail of tiny crowded flowers, thick below, that bends over and thins out to its drooping tip.',
+    es: 'Una cola blanca y esponjada de flores diminutas y apretadas, gruesa abajo, que se dobla y se adelgaza hasta la punta colgante.',
   },
   whorls: {
     en: 'White flowers of three round petals that stand in rings, one ring above another, with buds at the top.',
@@ -79,8 +79,8 @@ export const FLOWER_ALT: Readonly<Record<string, Sketch['alt']>> = {
     es: 'Flores blancas como arañas en la punta de un tallo sin hojas, con seis pétalos muy angostos y una copa en el centro de cada flor.',
   },
   'showy-spike': {
-    en: 'A few large red flowers up a stalk, each with two broad petals and two narrow ones, no two the same size.',
-    es: 'Unas pocas flores rojas y grandes a lo largo de un tallo, cada una con dos pétalos anchos y dos angostos, todos de distinto tamaño.',
+    en: 'A few large red flowers up a stalk, each with broad petals of unequal size and one narrow lip that rolls down.',
+    es: 'Unas pocas flores rojas y grandes a lo largo de un tallo, cada una con pétalos anchos y desiguales y un labio angosto que se enrolla hacia abajo.',
   },
   head: {
     en: 'A small round head of many white, papery, pointed scales on one stalk, like a clover flower.',
@@ -95,8 +95,8 @@ export const FLOWER_ALT: Readonly<Record<string, Sketch['alt']>> = {
     es: 'Una sola bola de flores diminutas, cada una en su propio hilo, todas desde la punta de un tallo sin hojas.',
   },
   'tiny-rings': {
-    en: 'Three rings of tiny flowers around a bare stalk, one above another, with bare stalk between them.',
-    es: 'Tres anillos de flores diminutas alrededor de un tallo, uno encima de otro, con tallo desnudo entre ellos.',
+    en: 'Three rings of tiny flowers around a bare stalk, one above another, with a good stretch of bare stalk between them.',
+    es: 'Tres anillos de flores diminutas alrededor de un tallo, uno encima de otro, con un buen tramo de tallo desnudo entre ellos.',
   },
   'small-cross': {
     en: 'Small white flowers of four petals in a cross, bunched at the top, with slender pods below them.',

@@ -28,11 +28,13 @@ const bending = (at: Point, side: 1 | -1, length: number): string =>
     ]),
     true,
   );
+/** The same towards the one who looks: it bends over in front of its stem. */
+const facing = (y: number): string => `M22 ${y}Q28 ${y - 6} 34 ${y}Q34 ${y + 13} 27 ${y + 28}Q22 ${y + 13} 22 ${y}Z`;
 const STEM: Mark = ['line', sweep(28, 94, 28, 60, 28.5, 30, 28, 6)];
 /** Seen from above, in the corner: leaves towards these degrees. */
-const above = (degrees: readonly number[], length = 15): Mark[] => [
-  ['mark', degrees.map((angle) => blade(from([76, 76], angle, 2.5), angle, length, LEAF)).join('')],
-  ['solid', ellipse([76, 76], 2.2)],
+const above = (degrees: readonly number[], length = 17): Mark[] => [
+  ['mark', degrees.map((angle) => blade(from([75, 75], angle, 2.5), angle, length, LEAF)).join('')],
+  ['solid', ellipse([75, 75], 2.2)],
 ];
 
 const sets: Record<string, () => Page> = {
@@ -66,16 +68,18 @@ const sets: Record<string, () => Page> = {
         'face',
         (
           [
-            [80, 1],
-            [58, -1],
-            [34, 1],
-            [20, -1],
+            [88, 1],
+            [72, -1],
+            [50, 1],
+            [36, -1],
+            [14, 1],
           ] as const
         )
           .map(([y, side]) => bending([28, y], side, 26))
           .join(''),
       ],
-      ['face', blade([28, 64], 174, 28, { ...LEAF, ratio: 2.8 }) + blade([28, 28], 186, 24, { ...LEAF, ratio: 2.8 })],
+      ['face', facing(64) + facing(25)],
+      ['fine', sweep(28, 64, 28.5, 76, 27.5, 86) + sweep(28, 25, 28.5, 37, 27.5, 47)],
       above([0, 120, 240]),
     ),
     'A stem with leaves one by one: to the right, to the left and to the front; from above they make a star of three.',

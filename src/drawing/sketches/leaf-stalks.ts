@@ -28,6 +28,9 @@ const arching = (at: Point, length = 62, ratio = 5.4, shape = NARROW): string =>
     ]),
     true,
   );
+/** A leaf of a river cane, broad right above its neck. */
+const CANE_LEAF: LeafShape = { ratio: 2.6, widest: 0.3, base: 'rounded', tip: 'pointed' };
+const NECK = straight(way(47, 57, 58, 37.5, 64, 41, 52.5, 60), true);
 const SLEEVE = `${sweep(36, 95, 35.5, 70, 36, 52, 42, 49, 49, 50, 50.5, 70, 51, 95)}Z`;
 
 /** A leaf from behind, its stalk in front; the place of the join and the edge of the notch are accented. */
@@ -61,8 +64,9 @@ const joins: Record<string, () => Page> = {
       stem(43),
       ['face', SLEEVE],
       ['fine', sweep(40, 93, 40, 72, 40, 56) + sweep(46, 93, 46, 72, 46, 56)],
-      ['face', arching([56, 42], 48, 3.4, { ratio: 3, widest: 0.4, base: 'rounded', tip: 'pointed' })],
-      ['mark', loop(45, 52, 51, 46, 55.5, 40.5, 58.5, 43, 54, 49, 49.5, 54)],
+      leafAt(CANE_LEAF, 46, [61.5, 39], { turn: 34, veins: 'parallel' }),
+      ['face', NECK],
+      ['mark', NECK],
     ),
     'A blade on a short narrow neck, which stands on the sleeve round the stem.',
     'Una hoja sobre un cuello corto y angosto, que sale de la funda que rodea el tallo.',
@@ -111,7 +115,8 @@ const joins: Record<string, () => Page> = {
 
 // Lengths of stalk, standing up, cut across at their upper end: the cut face is what they are about.
 const GUTTER = loop(32, 41, 26, 33, 28, 21, 38, 11, 48, 9, 58, 11, 68, 21, 70, 33, 64, 41, 58, 32, 48, 27, 38, 32);
-const FLOAT = loop(45, 91, 34, 78, 31, 62, 40, 47, 52, 40, 63, 48, 69, 63, 64, 79, 52, 91);
+const FLOAT = loop(49.5, 47, 46.5, 52, 38, 60, 33.5, 70, 38, 80, 47, 88, 56, 80, 62, 70, 58.5, 60, 53.5, 52);
+const FLOATING_BLADE = loop(50, 46, 36, 44, 22, 34, 23, 17, 37, 6, 54, 5, 71, 9, 80, 22, 75, 37, 62, 44);
 const stalks: Record<string, () => Page> = {
   round: () => [
     drawn(
@@ -147,16 +152,26 @@ const stalks: Record<string, () => Page> = {
   ],
   swollen: () => [
     drawn(
-      leafAt({ ratio: 0.9, widest: 0.42, base: 'rounded', tip: 'rounded' }, 36, [52, 41], { turn: 10 }),
+      ripples(73, 4, 33),
+      ripples(73, 63, 92),
+      [
+        'fine',
+        [36, 42, 48, 54, 60].map((x) => sweep(47, 87, (x + 47) / 2, 90, x, 96)).join('') +
+          straight(way(41, 90, 37, 92)) +
+          straight(way(55, 90, 60, 91)),
+      ],
+      ['face', FLOATING_BLADE],
+      [
+        'fine',
+        [-19, 19].map((out) => sweep(50, 45, 51 + out * 0.9, 30, 51 + out * 0.7, 12)).join('') +
+          sweep(50, 45, 51, 26, 52, 8),
+      ],
       ['face', FLOAT],
       ['mark', FLOAT],
-      ['fine', sweep(39, 74, 37, 64, 42, 53)],
-      ripples(84, 4, 38),
-      ripples(84, 62, 93),
-      ['fine', sweep(47, 90, 42, 92, 40, 96) + sweep(49, 91, 49, 96) + sweep(51, 90, 56, 92, 58, 96)],
+      ['fine', sweep(44, 80, 40, 71, 44, 61) + sweep(50, 83, 49, 70, 50, 57)],
     ),
-    'A small round leaf on a stalk swollen like a balloon.',
-    'Una hoja pequeña y redonda sobre un tallito hinchado como un globo.',
+    'A broad round leaf over the water; its stalk is swollen into a float, narrow above and below.',
+    'Una hoja ancha y redonda sobre el agua; su tallito está hinchado como un flotador, angosto arriba y abajo.',
   ],
   none: () => [
     drawn(

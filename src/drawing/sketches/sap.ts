@@ -51,11 +51,13 @@ export const saps = bookOf('sap', {
   slimy: () => [
     [
       ...STALK,
-      ['trace', 'M44 42Q58 44 57 60Q56 74 62 86'],
-      ['trace', 'M40 44Q48 52 47 66Q46 76 50 84'],
-      ['mark', 'M46 78Q52 74 54 82Q58 80 66 84Q72 90 62 92Q48 94 44 88Q42 82 46 78Z'],
+      ['face', 'M60 62Q76 70 92 86L84 95Q68 82 52 76Z'],
+      ['tint', 'M54 73Q70 79 86 92L84 95Q68 82 52 76Z'],
+      ['face', ellipse([56, 69], 8.5, 5, 120)],
+      ['trace', 'M46 33Q62 48 59 64M43 36Q54 58 56 68M39 41Q34 66 53 73'],
+      ['mark', 'M39 60Q44 70 44 77Q44 84 38.5 84Q33 84 33.5 77Q35 70 39 60Z'],
     ],
-    'Slimy sap that hangs in strings from a broken leaf stalk.',
-    'Savia babosa que cuelga en hilos de un peciolo roto.',
+    'The two ends of a broken leaf stalk, pulled apart: slimy sap stretches between them in strings.',
+    'Los dos pedazos de un peciolo roto, separados: entre ellos la savia babosa se estira en hilos.',
   ],
 });

@@ -79,18 +79,19 @@ const leafyHerb: Drawing = [
   ['fine', 'M52 46L51 8M52 36l-13-5M52 36l12-6M52 27l-12-6M52 27l11-7M51 18l-7-4M51 18l7-5'],
 ];
 
+/** A leaf of a short upright shoot. */
+const shoot = (x: number, y: number, out: number): string => blade([x, y], [x + out * 0.6, y - 9], [x + out, y - 9], 5);
+
 const creeping: Drawing = [
-  ['ground', 'M4 70q44-2 88 0'],
-  ['fine', 'M20 70q-3 6-2 14M20 70q4 6 3 12M46 69q-4 8-2 16M46 69q3 7 5 14M70 70q-2 6-4 13M70 70q4 6 4 13'],
+  ['ground', 'M4 74q44-2 88 0'],
+  ['fine', [18, 44, 70].map((x) => `M${x} 72q-6 6-8 16M${x} 72v20M${x} 72q6 6 8 15`).join('')],
+  ['line', [18, 44, 70].map((x) => `M${x} 70v-28`).join('')],
   [
     'face',
-    [20, 46, 70]
-      .map((x, i) => `M${x} 65q-18 2-15-9q13-4 15 9q-3-15 7-19q10 9-7 19q3-11 13-11q5 ${9 + i} -13 11z`)
-      .join(''),
+    [18, 44, 70].flatMap((x) => [-1, 1].flatMap((side) => [shoot(x, 60, 14 * side), shoot(x, 47, 11 * side)])).join(''),
   ],
-  ['fine', [20, 46, 70].map((x) => `M${x} 65l-10-6M${x} 65l5-13M${x} 65l9-7`).join('')],
-  ['trace', 'M5 68q8-4 15-3q13 5 26 1q12-2 24 0q10 1 14-7q2-5 7-7'],
-  ['face', 'M91 52q-2-9-10-9q-1 8 10 9z'],
+  ['face', [18, 44, 70].map((x) => blade([x, 43], [x, 34], [x, 26], 6)).join('')],
+  ['trace', 'M4 72q40-5 74 0q8-3 13-14'],
 ];
 
 const floating: Drawing = [
