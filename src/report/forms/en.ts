@@ -80,7 +80,7 @@ export const en: OwnWords = {
   name: 'Name',
   phone: 'Telephone',
   email: 'Mail',
-  noContact: 'Not told.',
+  noContact: 'No name and no way to reach the person was given.',
   noPhotos: 'No photographs.',
   attached: (n) => (n === 1 ? '1 photograph goes with this report.' : `${n} photographs go with this report.`),
   photo: {

@@ -81,7 +81,7 @@ export const es: OwnWords = {
   name: 'Nombre',
   phone: 'Teléfono',
   email: 'Correo',
-  noContact: 'No se dice.',
+  noContact: 'No se dio nombre ni forma de contacto.',
   noPhotos: 'Sin fotografías.',
   attached: (n) => (n === 1 ? 'Con este reporte va 1 fotografía.' : `Con este reporte van ${n} fotografías.`),
   photo: {

@@ -77,7 +77,7 @@ const STYLE = `
 @page { size: auto; margin: 15mm 14mm; }
 :root { color-scheme: light; }
 * { box-sizing: border-box; }
-body { margin: 0; color: #000; background: #fff; font: 12pt/1.35 Arial, Helvetica, sans-serif; overflow-wrap: anywhere; }
+body { margin: 0; color: #000; background: #fff; font: 12pt/1.35 Arial, Helvetica, sans-serif; overflow-wrap: break-word; }
 header { border-block-end: 2pt solid; margin-block-end: 4mm; }
 h1 { margin: 0 0 2mm; font-size: 20pt; line-height: 1.15; }
 h2 { margin: 5mm 0 2mm; font-size: 14pt; line-height: 1.2; break-after: avoid; }
@@ -88,7 +88,8 @@ li, tr, figure { break-inside: avoid; }
 .cautions h2 { margin-block-start: 0; }
 dl { display: grid; grid-template-columns: minmax(8em, 14em) 1fr; gap: 1mm 4mm; margin: 0 0 2mm; }
 dt { font-weight: bold; }
-dd { margin: 0; white-space: pre-line; }
+dd { margin: 0; min-width: 0; overflow-wrap: anywhere; white-space: pre-line; }
+td:nth-child(2) { overflow-wrap: anywhere; }
 table { width: 100%; border-collapse: collapse; margin-block-end: 2mm; }
 thead { display: table-header-group; }
 th, td { padding: 1mm 2mm 1mm 0; border-block-end: 0.5pt solid; text-align: start; vertical-align: baseline; }
@@ -100,5 +101,5 @@ img { max-width: 100%; max-height: 110mm; width: auto; height: auto; border: 0.5
 @media screen {
   body { max-width: 52em; margin: 1.5em auto; padding: 0 1em; }
 }
-@media screen and (max-width: 30em) { dl { grid-template-columns: 1fr; } dd { margin-block-end: 2mm; } }
+@media screen and (max-width: 30em) { table { font-size: 10.5pt; } dl { grid-template-columns: 1fr; } dd { margin-block-end: 2mm; } }
 `;
