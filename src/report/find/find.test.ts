@@ -9,6 +9,7 @@ import {
   answersIn,
   doubtful,
   FindError,
+  type FindPhoto,
   type FindProblem,
   findOf,
   isDay,
@@ -78,6 +79,15 @@ describe('a find as a file', () => {
       }),
       { numRuns: 200 },
     );
+  });
+
+  test('holds photographs of many megabytes', () => {
+    const [photo] = aFind().photos;
+    const photos = [1, 2, 3].map((n) => ({ ...(photo as FindPhoto), id: `p${n}`, data: 'A'.repeat(8_000_000) }));
+    const find = aFind({ photos });
+    expect(readFind(writeFind(find))).toEqual(find);
+    expect(() => readFind(writeFind(aFind()).replace('aGVsbG8=', 'aGV=bG8='))).toThrow('photos[0].data');
+    expect(() => readFind(writeFind(aFind()).replace('aGVsbG8=', 'aGVsbG8'))).toThrow('photos[0].data');
   });
 
   test('does not depend on the order in which fields were set', () => {

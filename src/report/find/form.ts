@@ -29,7 +29,8 @@ import { AREA_UNITS, GROUND_UNITS } from './units.ts';
 const UUID = /^[\da-f]{8}-[\da-f]{4}-[\da-f]{4}-[\da-f]{4}-[\da-f]{12}$/i;
 const TAG = /^[a-z]{2,8}(-[a-z\d]{1,8})*$/i;
 const TYPE = /^[a-z]+\/[a-z\d.+-]+$/;
-const BASE64 = /^(?:[A-Za-z\d+/]{4})*(?:[A-Za-z\d+/]{2}==|[A-Za-z\d+/]{3}=)?$/;
+/** Searched for what does not belong: to match the whole of a photograph would take more stack than there is. */
+const isBase64 = (data: string): boolean => data.length % 4 === 0 && !/[^A-Za-z\d+/]/.test(data.replace(/={1,2}$/, ''));
 
 const id = text(200);
 const line = text(500);
@@ -105,7 +106,7 @@ const photo = object<FindPhoto>({
   sha256: textThat((one) => /^[\da-f]{64}$/.test(one), '64 hexadecimal digits'),
   hiddenDataKept: flag,
   caption: maybe(text(1000, 0)),
-  data: maybe(textThat((one) => BASE64.test(one), 'base64', 40_000_000)),
+  data: maybe(textThat(isBase64, 'base64', 40_000_000)),
 });
 
 const review = object<Review>(
