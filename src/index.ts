@@ -6,6 +6,7 @@ export { LeadwortKey } from './elements/key/key.ts';
 export { LeadwortNames } from './elements/names/names.ts';
 export { LeadwortPortrait } from './elements/portrait/portrait.ts';
 export { LeadwortQuestion } from './elements/question/question.ts';
+export { LeadwortReport } from './elements/report/report.ts';
 export { LeadwortSession } from './elements/session/session.ts';
 export type { LeadwortEvents } from './elements/shared/events.ts';
 export { LeadwortSheet } from './elements/sheet/sheet.ts';

@@ -194,7 +194,7 @@ export const en: Words = {
     previous: 'One month earlier',
     next: 'One month later',
     month: (month, flowering) =>
-      `${month}: ${flowering ? 'in flower' : flowering === false ? 'not in flower' : 'flowers not known'}`,
+      `${month}: ${flowering === 'seed' ? 'in seed' : flowering ? 'in flower' : flowering === false ? 'not in flower' : 'flowers not known'}`,
     inFlower: 'Show it in flower',
     close: 'Close up',
     inWords: 'In words',
@@ -207,4 +207,5 @@ export const en: Words = {
   term: {
     definition: 'In botany:',
   },
+  report: { open: 'Report this plant to someone who knows' },
 };

@@ -317,7 +317,7 @@ export const es: Words = {
     previous: 'Un mes antes',
     next: 'Un mes después',
     month: (month, flowering) =>
-      `${month}: ${flowering ? 'en flor' : flowering === false ? 'sin flor' : 'no se sabe si florece'}`,
+      `${month}: ${flowering === 'seed' ? 'con semilla' : flowering ? 'en flor' : flowering === false ? 'sin flor' : 'no se sabe si florece'}`,
     inFlower: 'Mostrarla en flor',
     close: 'De cerca',
     inWords: 'En palabras',
@@ -330,4 +330,5 @@ export const es: Words = {
   term: {
     definition: 'En botánica:',
   },
+  report: { open: 'Avisar de esta planta a quien la conoce' },
 };

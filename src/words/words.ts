@@ -35,6 +35,8 @@ export interface Words {
   readonly comparison: ComparisonWords;
   readonly term: TermWords;
   readonly portrait: PortraitWords;
+  /** What opens a report; the report has words of its own. */
+  readonly report: { readonly open: string };
 }
 
 /** What the first question and its frame say; the rest of the words comes after it. */
@@ -299,7 +301,7 @@ export interface PortraitWords {
   readonly previous: string;
   readonly next: string;
   /** A month, and whether the plant flowers in it; undefined where nobody says. */
-  readonly month: (month: string, flowering: boolean | undefined) => string;
+  readonly month: (month: string, flowering: boolean | 'seed' | undefined) => string;
   readonly inFlower: string;
   readonly close: string;
   readonly inWords: string;

@@ -1,10 +1,26 @@
 // Vitest's settings, kept out of vite.config.ts so that a build never loads Vitest or looks for a browser.
 import { fileURLToPath } from 'node:url';
 import { playwright } from '@vitest/browser-playwright';
+import type { Plugin } from 'vite';
 import type { ViteUserConfig } from 'vitest/config';
 import { ensureBrowser } from './find-browser.mjs';
+import { Receiver } from './receiver.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+/** Reports are sent to a real server: the one that serves the tests. */
+function receiving(): Plugin {
+  const receiver = new Receiver();
+  return {
+    name: 'receiver',
+    configureServer({ middlewares }) {
+      middlewares.use((request, response, next) => {
+        if (request.url?.startsWith('/receiver/')) void receiver.handle(request, response);
+        else next();
+      });
+    },
+  };
+}
 
 export async function vitest(): Promise<ViteUserConfig> {
   const chromium = process.env.ENGINES !== 'none';
@@ -12,7 +28,16 @@ export async function vitest(): Promise<ViteUserConfig> {
   const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
   return {
     // Found late, these would reload the page under a running test.
-    optimizeDeps: { include: ['lit/directives/repeat.js', 'lit/directives/keyed.js', 'fuse.js/basic'] },
+    optimizeDeps: {
+      include: [
+        'lit/directives/repeat.js',
+        'lit/directives/keyed.js',
+        'lit/directives/live.js',
+        'exifr/dist/lite.esm.mjs',
+        'fuse.js/basic',
+        'point-in-polygon-hao',
+      ],
+    },
     resolve: { alias: { '@esm-bundle/chai': here('one-chai.ts') } },
     test: {
       attachmentsDir: 'node_modules/.vitest-attachments',
@@ -40,6 +65,7 @@ export async function vitest(): Promise<ViteUserConfig> {
           ? [
               {
                 extends: true as const,
+                plugins: [receiving()],
                 test: {
                   name: 'chromium',
                   include: ['{src,tests}/**/*.browser.test.ts'],

@@ -64,6 +64,9 @@ export const keyStyles = css`
     /* While plants are compared, that is what is printed. */
     leadwort-comparison ~ .page { display: none; }
     .page:not(:has(.sheet[open])) > .foot, .ways { display: none; }
+    /* While a report is printed, nothing else is. */
+    .page:has([printing]) { display: block; }
+    .page:has([printing]) > :not(.guidance), .page:has([printing]) leadwort-guidance, .report > summary { display: none; }
     /* While the printed key is open, it is what is printed. */
     .page:has(.sheet[open]) { display: block; }
     .page:has(.sheet[open]) > :not(.foot), .foot > :not(.sheet), .sheet > summary { display: none; }

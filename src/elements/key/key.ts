@@ -2,6 +2,7 @@ import { html, type LitElement, nothing, type PropertyValues, type TemplateResul
 import { property, query, state } from 'lit/decorators.js';
 import type { Settings } from '../../contexts/index.ts';
 import type { RequestName, Requests, Snapshot } from '../../session/index.ts';
+import type { Words } from '../../words/index.ts';
 import { LeadwortHolder } from '../shared/holder.ts';
 import { bring, type LatePart, untilDone } from '../shared/late.ts';
 import { shared } from '../shared/styles.ts';
@@ -36,12 +37,14 @@ const WIDE = 60;
  * @csspart standing - What it could be.
  * @csspart verdict - What may be said.
  * @csspart guidance - What to do and not to do.
+ * @csspart report - The report, when somebody opened it.
  * @csspart comparison - Plants side by side, when somebody asked for it.
  * @csspart foot - Settings, names, and the start with a new plant.
  * @fires {CustomEvent} leadwort-answer - A question was answered or passed over.
  * @fires {CustomEvent} leadwort-verdict - The kind of verdict or the leading taxon changed: `{kind, taxa}`.
  * @fires {CustomEvent} leadwort-guidance - What to do about a taxon was opened: `{taxon}`.
  * @fires {CustomEvent} leadwort-comparison - Plants were asked to be shown side by side; none when that was closed: `{taxa}`.
+ * @fires {CustomEvent} leadwort-report - A report arrived, or was taken out otherwise: `{how}`.
  * @attr {string} lang - Language of the words; else the nearest `lang` on the page.
  * @cssprop --leadwort-ink - Colour of text.
  * @cssprop --leadwort-paper - Colour behind it.
@@ -61,6 +64,8 @@ export class LeadwortKey extends LeadwortHolder {
   @property({ attribute: 'contact-phone' }) contactPhone = '';
   /** Mail address of whom to ask; nothing is sent without a tap. */
   @property({ attribute: 'contact-email' }) contactEmail = '';
+  /** Address that a report is sent to; without it, a report can be mailed, printed and saved. */
+  @property() endpoint = '';
 
   /** Parts that were asked for and did not come, for want of a connection. */
   @state() private missing: ReadonlySet<LatePart> = new Set();
@@ -236,6 +241,7 @@ export class LeadwortKey extends LeadwortHolder {
         </div>
         <div class="guidance">
           <leadwort-guidance part="guidance" .contactPhone=${this.contactPhone} .contactEmail=${this.contactEmail}></leadwort-guidance>
+          ${snapshot.answered > 0 && 'report' in words ? this.#renderReport(words as Words, settings) : nothing}
         </div>
         ${this.#renderFoot(snapshot, settings)}
       </div>
@@ -259,6 +265,15 @@ export class LeadwortKey extends LeadwortHolder {
           : nothing
       }
     </div>`;
+  }
+
+  #renderReport({ report }: Words, settings: Settings): TemplateResult {
+    return this.#renderDrawer(
+      'report',
+      report.open,
+      html`<leadwort-report part="report" .endpoint=${this.endpoint} .contactEmail=${this.contactEmail}></leadwort-report>`,
+      settings,
+    );
   }
 
   #renderFoot(snapshot: Snapshot, settings: Settings): TemplateResult {

@@ -17,6 +17,13 @@ export interface LeadwortEvents {
    * standing, the name search and the comparison.
    */
   'leadwort-comparison': { readonly taxa: readonly string[] };
+  /**
+   * A way to reach somebody was opened: the id of a programme of the page's own file, `elsewhere` or `page`. Fired by
+   * the help nearby; it says nothing of the place.
+   */
+  'leadwort-help': { readonly programme: string; readonly how: 'phone' | 'mail' | 'form' };
+  /** A report arrived, or was taken out otherwise. Fired by the report; it says nothing of the plant, the place or the person. */
+  'leadwort-report': { readonly how: 'sent' | 'mail' | 'print' | 'file' | 'map' | 'table' };
 }
 
 declare global {

@@ -25,6 +25,7 @@ const loaders = {
   term: untilDone(() => import('../term/define.ts')),
   portrait: untilDone(() => import('../portrait/define.ts')),
   comparison: untilDone(() => import('../comparison/define.ts')),
+  report: untilDone(() => import('../report/define.ts')),
 } satisfies Readonly<Record<string, () => Promise<unknown>>>;
 
 export type LatePart = keyof typeof loaders;

@@ -3,7 +3,7 @@
 /** A photograph as it would be sent. */
 export interface Prepared {
   readonly blob: Blob;
-  /** Media type, as `blob.type`. */
+  /** Media type. */
   readonly type: string;
   /** In pixels. */
   readonly width: number;
@@ -43,7 +43,14 @@ export async function preparePhoto(file: Blob, keep: boolean): Promise<Prepared>
   try {
     const { width, height } = keep ? picture : fitted(picture.width, picture.height, LONGEST);
     const blob = keep ? file : await drawn(picture, width, height);
-    return { blob, type: blob.type, width, height, sha256: await hashOf(blob), hiddenDataKept: keep };
+    return {
+      blob,
+      type: blob.type.toLowerCase() || 'application/octet-stream',
+      width,
+      height,
+      sha256: await hashOf(blob),
+      hiddenDataKept: keep,
+    };
   } finally {
     picture.close();
   }

@@ -1,0 +1,71 @@
+// A report as somebody has typed it so far: nothing is read or refused here, so nothing can be lost.
+import type { FindPhoto } from '../../report/find/index.ts';
+import type { Receipt } from '../../report/send/index.ts';
+
+/** A photograph of the draft, with the picture itself. */
+export interface DraftPhoto extends Omit<FindPhoto, 'data'> {
+  readonly blob: Blob;
+}
+
+/** What is typed or chosen, each as text; a box that is ticked holds `yes`. */
+export const FIELDS = [
+  'keep',
+  'noPhotos',
+  'place',
+  'source',
+  'uncertainty',
+  'uncertaintyUnit',
+  'tell',
+  'way',
+  'date',
+  'bankLength',
+  'width',
+  'lengthUnit',
+  'gross',
+  'infested',
+  'areaUnit',
+  'how',
+  'cover',
+  'height',
+  'phenology',
+  'bank',
+  'side',
+  'upstream',
+  'treated',
+  'treatedNote',
+  'land',
+  'access',
+  'name',
+  'phone',
+  'email',
+  'mayContact',
+  'mayShow',
+  'remarks',
+] as const;
+export type Field = (typeof FIELDS)[number];
+
+export interface Draft {
+  /** Id of the find it becomes. */
+  readonly id: string;
+  /** ISO 8601 with time and offset. */
+  readonly made: string;
+  readonly changed: string;
+  readonly fields: Readonly<Record<Field, string>>;
+  readonly photos: readonly DraftPhoto[];
+  /** That it arrived, when it was last sent, and the find that arrived, as JSON. */
+  readonly sent?: { readonly receipt: Receipt; readonly find: string };
+}
+
+/** `today` as YYYY-MM-DD. */
+export const blankDraft = (id: string, made: string, today: string): Draft => ({
+  id,
+  made,
+  changed: made,
+  fields: { ...(Object.fromEntries(FIELDS.map((field) => [field, ''])) as Record<Field, string>), date: today },
+  photos: [],
+});
+
+export const withField = (draft: Draft, field: Field, value: string): Draft => ({
+  ...draft,
+  fields: { ...draft.fields, [field]: value },
+});

@@ -1,0 +1,490 @@
+import { html } from 'lit';
+import { describe, expect, test, vi } from 'vitest';
+import { userEvent } from 'vitest/browser';
+import { english, expectRoom, expectSound, held, spanish } from '../../../tests/support/held.ts';
+import { withMedia } from '../../../tests/support/media.ts';
+import { handedOut, photoFile, receiver, reporting } from '../../../tests/support/reporting.ts';
+import { answered, answeredUntil, answersOf, verdictIs } from '../../../tests/support/streambank.ts';
+import { type Find, readFind } from '../../report/find/index.ts';
+import { takenAt } from '../../report/photos/position.ts';
+import './define.ts';
+
+const pixel = (canvas: HTMLCanvasElement, x: number, y: number) =>
+  [...(canvas.getContext('2d') as CanvasRenderingContext2D).getImageData(x, y, 1, 1).data].slice(0, 3);
+
+describe('what is needed', () => {
+  // That a report needs the plant, the place, the size, the day and the person is the North American standard's "five
+  // questions" (NAISMA); of these the size and the person are asked for and not required (ours), a photograph is.
+  test('nothing is asked before a question of the key was answered', async () => {
+    const part = await held(html`<leadwort-report></leadwort-report>`, answered({}));
+    expect(part.text()).toBe('');
+  });
+
+  test('is four things, each said to be there as it comes, and no more', async () => {
+    const { endpoint, came } = receiver('201');
+    const part = await reporting({ endpoint });
+    const states = () => part.all('.state').map((one) => one.textContent);
+    expect(states()).toEqual(['needed', 'needed', 'done', 'done']);
+    expect(part.find('.lacking[role=status]').textContent).toBe(
+      'Still needed: a photograph, or why there is none and the place.',
+    );
+    await part.press('Send the report');
+    expect(part.root.activeElement).toBe(part.find('.photos .picker input'));
+    await part.photograph(['with-place.jpg']);
+    expect(states()).toEqual(['done', 'needed', 'done', 'done']);
+    await part.press('Send the report');
+    expect(part.root.activeElement?.id).toBe('place');
+    await part.type('place', '30.2096, -97.7355');
+    expect(states()).toEqual(['done', 'done', 'done', 'done']);
+    await part.type('date', '');
+    expect(states()).toEqual(['done', 'done', 'needed', 'done']);
+    expect((await came()).seen).toEqual([]);
+    await part.type('date', '2026-11-24');
+    await part.press('Send the report');
+    await expect.poll(part.text).toContain('It arrived');
+    expect((await came()).seen).toHaveLength(1);
+  });
+
+  test('can be a reason instead of a photograph', async () => {
+    const part = await reporting();
+    await part.type('noPhotos', 'The light is gone.');
+    await part.type('place', '30.2096, -97.7355');
+    expect(part.all('.lacking[role=status]')[0]?.textContent).toBe('');
+  });
+
+  test('an open verdict can be reported too', async () => {
+    const part = await reporting({ store: answeredUntil('giant-reed', verdictIs('open')) });
+    expect(part.text()).toContain('Too early to say.');
+    await expectSound(part);
+  });
+});
+
+describe('photographs', () => {
+  test('are asked for by what would settle it, drawn without an address, and hold no hidden data', async () => {
+    const part = await reporting();
+    expect(part.all('.wanted > li').length).toBeGreaterThanOrEqual(3);
+    await part.photograph(['with-place.jpg'], '.wanted li:first-child .picker input');
+    expect(part.all('.have')).toHaveLength(1);
+    const canvas = part.find('canvas') as HTMLCanvasElement;
+    await expect.poll(() => canvas.dataset.drawn).toBe('');
+    await expect.poll(() => pixel(canvas, 2, 2)[1]).toBeGreaterThan(120);
+    expect([canvas.width, canvas.height]).toEqual([80, 120]);
+    expect(part.all('img')).toHaveLength(0);
+    expect(part.text()).toContain('without the data that cameras hide in it');
+  });
+
+  test('several can be chosen at once, and each removed', async () => {
+    const part = await reporting();
+    await part.photograph(['with-place.jpg', 'plain.png']);
+    expect(part.all('canvas')).toHaveLength(2);
+    await part.press('Remove');
+    expect(part.all('canvas')).toHaveLength(1);
+    expect(part.root.activeElement?.matches('.picker input')).toBe(true);
+  });
+
+  test('that cannot be read are refused in words, and the others stay', async () => {
+    const part = await reporting();
+    await part.photograph(['plain.png']);
+    await part.photograph(['plain.heic']);
+    expect(part.text()).toContain('no photograph that this browser can read');
+    expect(part.all('canvas')).toHaveLength(1);
+  });
+
+  test('are sent as they came only when somebody ticks it, and can be stripped again', async () => {
+    const part = await reporting();
+    await part.photograph(['with-place.jpg']);
+    const saved = async () => {
+      const [file] = await handedOut(() => part.press('Save as a file'));
+      return readFind(file?.text as string).photos[0];
+    };
+    expect(await saved()).toMatchObject({ hiddenDataKept: false, width: 80, height: 120 });
+    (part.find('#keep') as HTMLInputElement).click();
+    await expect.poll(part.text).toContain('As it came, with its hidden data.');
+    const kept = await saved();
+    const bytes = Uint8Array.from(atob(kept?.data as string), (letter) => letter.charCodeAt(0));
+    expect(await takenAt(new Blob([bytes]))).toBeDefined();
+    await part.type('place', '30.2096, -97.7355');
+    (part.find('input[name=tell][value="0.1"]') as HTMLInputElement).click();
+    await part.part.updateComplete;
+    expect(part.text()).toContain('may tell the exact place all the same');
+    (part.find('#keep') as HTMLInputElement).click();
+    await expect.poll(part.text).toContain('without the data that cameras hide in it');
+  });
+});
+
+describe('the place', () => {
+  const located = (answer: (done: PositionCallback, fail: PositionErrorCallback) => void) => {
+    const asked = vi
+      .spyOn(navigator.geolocation, 'getCurrentPosition')
+      .mockImplementation((done, fail) => answer(done, fail as PositionErrorCallback));
+    return asked;
+  };
+
+  test('is asked of the device only on a tap', async () => {
+    const asked = located((done) =>
+      done({ coords: { latitude: 30.2096, longitude: -97.7355271, accuracy: 12 } } as GeolocationPosition),
+    );
+    const part = await reporting();
+    await part.photograph(['with-place.jpg']);
+    expect(asked).not.toHaveBeenCalled();
+    await part.press('Use where I am now');
+    expect(asked).toHaveBeenCalledTimes(1);
+    expect((part.find('#place') as HTMLInputElement).value).toBe('30.20960, -97.73553');
+    expect((part.find('#uncertainty') as HTMLInputElement).value).toBe('40');
+    expect((part.find('#uncertaintyUnit') as HTMLSelectElement).value).toBe('ft');
+    expect(part.text()).toContain('From this device.');
+    await part.type('place', '30.2, -97.7');
+    expect(part.text()).toContain('As typed.');
+    expect((part.find('#uncertainty') as HTMLInputElement).value).toBe('');
+    asked.mockRestore();
+  });
+
+  test.each([
+    [1, 'may not ask for your place'],
+    [2, 'does not know where it is'],
+    [3, 'took too long'],
+  ])('that the device does not tell (%i) leads to another way', async (code, words) => {
+    const asked = located((_, fail) => fail({ code } as GeolocationPositionError));
+    const part = await reporting();
+    await part.press('Use where I am now');
+    expect(part.text()).toContain(words);
+    asked.mockRestore();
+  });
+
+  test('is read from a photograph only when somebody agrees, with its day', async () => {
+    const part = await reporting();
+    await part.photograph(['without-place.jpg']);
+    await part.press('Use the place in the photograph');
+    await expect.poll(part.text).toContain('There is no place in these photographs.');
+    await part.photograph(['with-place.jpg']);
+    expect((part.find('#place') as HTMLInputElement).value).toBe('');
+    await part.press('Use the place in the photograph');
+    await expect.poll(() => (part.find('#place') as HTMLInputElement).value).toBe('30.20960, -97.73552');
+    expect((part.find('#uncertainty') as HTMLInputElement).value).toBe('42');
+    await expect.poll(() => (part.find('#date') as HTMLInputElement).value).toBe('2026-11-20');
+    expect(part.text()).toContain('From the photograph.');
+  });
+
+  test('that cannot be read is kept as typed, told when it is left, and not sent', async () => {
+    const { endpoint, came } = receiver('201');
+    const part = await reporting({ endpoint });
+    await part.photograph(['with-place.jpg']);
+    const field = part.find('#place') as HTMLInputElement;
+    field.focus();
+    await userEvent.keyboard('under the bridge');
+    expect(part.find('#place-trouble').textContent).toBe('');
+    await userEvent.keyboard('{Tab}');
+    await expect.poll(() => part.find('#place-trouble').textContent).toContain('These are no coordinates.');
+    expect(field.getAttribute('aria-invalid')).toBe('true');
+    await part.press('Send the report');
+    expect(part.text()).toContain('nothing is lost');
+    expect(field.value).toBe('under the bridge');
+    expect((await came()).seen).toEqual([]);
+    await expectSound(part);
+  });
+
+  test('goes roughly, with an uncertainty that fits, when that is wanted', async () => {
+    const { endpoint, came } = receiver('201');
+    const part = await reporting({ endpoint });
+    await part.fill();
+    (part.find('input[name=tell][value="0.01"]') as HTMLInputElement).click();
+    await part.part.updateComplete;
+    await part.press('Send the report');
+    await expect.poll(part.text).toContain('It arrived');
+    const find = (await came()).seen[0]?.find as Find;
+    expect(find.consent.exactPlace).toBe(false);
+    expect(JSON.stringify(find)).not.toContain('30.2096');
+    expect(find.place).toMatchObject({ lat: 30.205, lon: -97.735 });
+    expect(find.place?.uncertainty).toBeGreaterThan(700);
+  });
+});
+
+describe('sending', () => {
+  test('tells what was sent, when, and under which number, and hands over what may be told', async () => {
+    const { endpoint, came } = receiver('201');
+    const part = await reporting({ endpoint });
+    const told: unknown[] = [];
+    part.holder.addEventListener('leadwort-report', (event) => told.push(event.detail));
+    await part.fill();
+    await part.type('bankLength', '120');
+    await part.type('name', 'A. Person');
+    await part.type('phone', '555-0142');
+    await part.type('access', 'Gate by the mill');
+    await part.press('Send the report');
+    await expect.poll(part.text).toContain('It arrived');
+    const receipt = part.find('.receipt').textContent ?? '';
+    for (const words of ['R-1', 'November 25, 2026', '1 photograph']) expect(receipt).toContain(words);
+    expect(part.root.activeElement?.id).toBe('arrived');
+    expect(told).toEqual([{ how: 'sent' }]);
+    const { seen, kept } = await came();
+    expect(kept).toHaveLength(1);
+    expect(seen[0]?.photos).toHaveLength(1);
+    const find = readFind(JSON.stringify(seen[0]?.find));
+    expect(find).toMatchObject({
+      date: '2026-11-25',
+      place: { lat: 30.2096, lon: -97.7355, uncertainty: 30, source: 'typed' },
+      extent: { bankLength: { value: 120, unit: 'ft' } },
+      access: 'Gate by the mill',
+      consent: { contact: false, exactPlace: true, photos: false },
+    });
+    expect(find.trail).toHaveLength(13);
+    expect(find).not.toHaveProperty('contact');
+    await expectSound(part);
+  });
+
+  test('the receipt can be copied', async () => {
+    const part = await reporting({ endpoint: receiver('201').endpoint });
+    const copied = vi.spyOn(navigator.clipboard, 'writeText').mockResolvedValue();
+    await part.fill();
+    await part.press('Send the report');
+    await expect.poll(part.text).toContain('It arrived');
+    await part.press('Copy this');
+    await expect.poll(part.text).toContain('Copied.');
+    expect(copied.mock.calls[0]?.[0]).toMatch(/^Receipt number: R-1\nWhen: November 25, 2026/);
+    copied.mockRestore();
+  });
+
+  test('that has to wait is told so; tried again it arrives, once', async () => {
+    const { endpoint, came } = receiver('far,201');
+    const part = await reporting({ endpoint });
+    await part.fill();
+    await part.press('Send the report');
+    await expect.poll(part.text).toContain('Not sent yet');
+    expect(part.text()).toContain('Your report is kept.');
+    expect(part.root.activeElement?.matches('.waiting')).toBe(true);
+    await expectSound(part);
+    await part.press('Try again');
+    await expect.poll(part.text).toContain('It arrived');
+    const { seen, kept } = await came();
+    expect(seen.map(({ key }) => key)).toEqual([seen[0]?.key, seen[0]?.key]);
+    expect(kept).toHaveLength(1);
+  });
+
+  test('whose answer was lost is sent once more and kept once', async () => {
+    const { endpoint, came } = receiver('lost,201');
+    const part = await reporting({ endpoint });
+    await part.fill();
+    await part.press('Send the report');
+    await expect.poll(part.text).toContain('It arrived');
+    const { seen, kept } = await came();
+    expect(seen).toHaveLength(2);
+    expect(kept).toHaveLength(1);
+  });
+
+  test('that is refused shows why, beside the field it is about, and loses nothing', async () => {
+    const { endpoint, came } = receiver('refuse');
+    const part = await reporting({ endpoint });
+    await part.fill();
+    await part.press('Send the report');
+    await expect.poll(part.text).toContain('It was not taken');
+    expect(part.text()).toContain('Two things are wrong.');
+    expect(part.find('#place-trouble').textContent).toBe('The place is not in this county.');
+    expect((part.find('#place') as HTMLInputElement).value).toBe('30.2096, -97.7355');
+    expect(part.all('canvas')).toHaveLength(1);
+    expect((await came()).seen).toHaveLength(1);
+    await expectSound(part);
+  });
+
+  test('can be stopped, and begun again', async () => {
+    const { endpoint, came } = receiver('stall,201');
+    const part = await reporting({ endpoint });
+    await part.fill();
+    await part.press('Send the report');
+    await expect.poll(part.text).toContain('on its way');
+    await expect.poll(async () => (await came()).seen.length).toBe(1);
+    await part.press('Stop');
+    await expect.poll(part.text).not.toContain('on its way');
+    await part.press('Send the report');
+    await expect.poll(part.text).toContain('It arrived');
+    expect((await came()).kept).toHaveLength(1);
+  });
+
+  test('a report that was changed after it arrived can be sent again, as another', async () => {
+    const { endpoint, came } = receiver('201');
+    const part = await reporting({ endpoint });
+    await part.fill();
+    await part.press('Send the report');
+    await expect.poll(part.text).toContain('It arrived');
+    expect(part.all('.send')).toHaveLength(0);
+    await part.type('remarks', 'There is more of it upstream.');
+    expect(part.text()).toContain('You changed it since.');
+    await part.press('Send the report');
+    await expect.poll(async () => (await came()).kept.length).toBe(2);
+    const { seen } = await came();
+    expect(seen[1]?.find.id).toBe(seen[0]?.find.id);
+    expect(seen[1]?.key).not.toBe(seen[0]?.key);
+  });
+});
+
+describe('other ways out', () => {
+  test('a file holds everything and opens again as it was', async () => {
+    const part = await reporting();
+    await part.fill();
+    await part.type('bankLength', '40,5');
+    await part.type('lengthUnit', 'm');
+    await part.type('height', '4');
+    (part.find('input[name=cover][value="3"]') as HTMLInputElement).click();
+    await part.type('email', 'person@example.org');
+    await part.type('remarks', '=1+1 "cañas" \u202e');
+    const [file] = await handedOut(() => part.press('Save as a file'));
+    const find = readFind(file?.text as string);
+    expect(find).toMatchObject({
+      extent: { bankLength: { value: 40.5, unit: 'm' } },
+      cover: { scheme: 'daubenmire', class: 3 },
+      height: { value: 4, high: 8, unit: 'm' },
+      contact: { email: 'person@example.org' },
+    });
+    const other = await reporting({ store: answersOf('arrow-arum') });
+    const files = new DataTransfer();
+    files.items.add(new File([file?.text as string], 'find.json'));
+    const input = other.find('.files input') as HTMLInputElement;
+    input.files = files.files;
+    input.dispatchEvent(new Event('change'));
+    await expect.poll(other.text).toContain('Opened from a file');
+    expect(other.text()).toContain('Most likely giant reed');
+    expect((other.find('#bankLength') as HTMLInputElement).value).toBe('40.5');
+    expect((other.find('#height') as HTMLSelectElement).value).toBe('4');
+    expect((other.find('input[name=cover][value="3"]') as HTMLInputElement).checked).toBe(true);
+    expect(other.all('canvas')).toHaveLength(1);
+    const [again] = await handedOut(() => other.press('Save as a file'));
+    expect(readFind(again?.text as string)).toEqual({ ...find, changed: expect.any(String) });
+  });
+
+  test('what is no report is refused with the place of its faults, and the draft stays', async () => {
+    const part = await reporting();
+    await part.type('noPhotos', 'dark');
+    const files = new DataTransfer();
+    files.items.add(new File(['{"format": 1, "id": 5}'], 'find.json'));
+    const input = part.find('.files input') as HTMLInputElement;
+    input.files = files.files;
+    input.dispatchEvent(new Event('change'));
+    await expect.poll(part.text).toContain('no report that can be opened');
+    expect(part.find('pre').textContent).toContain('id');
+    expect((part.find('#noPhotos') as HTMLInputElement).value).toBe('dark');
+    await expectSound(part);
+  });
+
+  test('a map and a table tell the place as it may be told', async () => {
+    const part = await reporting();
+    await part.fill();
+    const [map] = await handedOut(() => part.press('GeoJSON'));
+    expect(map?.name).toMatch(/^find-\w{8}\.geojson$/);
+    expect(JSON.parse(map?.text as string).features[0].geometry).toEqual({
+      type: 'Point',
+      coordinates: [-97.7355, 30.2096],
+    });
+    const [table] = await handedOut(() => part.press('Darwin Core CSV'));
+    expect(table?.text).toContain('occurrenceID');
+    expect(table?.text).toContain('Arundo');
+  });
+
+  test('a mail that is too long for a mail comes with the file', async () => {
+    const part = await reporting();
+    await part.fill();
+    const handed = await handedOut(() => part.press('Write a mail'), 2);
+    expect(handed.map(({ href }) => href.split(':')[0])).toEqual(['blob', 'mailto']);
+    expect(readFind(handed[0]?.text as string).photos).toHaveLength(1);
+    expect(decodeURIComponent(handed[1]?.href as string)).toContain('giant reed');
+  });
+
+  test('on paper stands the readable page and not the form', async () => {
+    const part = await reporting();
+    await part.fill();
+    const seen: string[] = [];
+    const print = vi.spyOn(window, 'print').mockImplementation(() => {
+      const paper = part.find('.paper');
+      seen.push(paper.textContent ?? '', String(part.part.printing), part.find('.paper canvas').dataset.drawn ?? 'no');
+    });
+    await part.press('Print or PDF');
+    await expect.poll(() => seen.length).toBe(3);
+    expect(seen[0]).toContain('giant reed');
+    expect(seen[0]).toContain('30.2096');
+    expect(seen.slice(1)).toEqual(['true', '']);
+    print.mockRestore();
+    await expect.poll(() => part.part.printing).toBe(false);
+    await withMedia({ print: true }, () => {
+      expect(part.find('.form').checkVisibility()).toBe(false);
+    });
+  });
+});
+
+describe('it holds together', () => {
+  test('with everything open, in both languages, from right to left, in a narrow column and in the dark', async () => {
+    for (const settings of [english, await spanish()]) {
+      const part = await reporting({
+        settings,
+        endpoint: receiver('201').endpoint,
+        around: html`<div dir="rtl" class="narrow"><test-holder></test-holder></div>`,
+      });
+      await part.fill();
+      for (const details of part.all('details')) (details as HTMLDetailsElement).open = true;
+      await expectSound(part);
+      await withMedia({ colorScheme: 'dark' }, () => expectSound(part));
+    }
+  });
+
+  test('every control is as large as a thumb', async () => {
+    const part = await reporting({ endpoint: receiver('201').endpoint });
+    await part.fill();
+    for (const details of part.all('details')) (details as HTMLDetailsElement).open = true;
+    expectRoom({
+      ...part,
+      all: () => part.all('button, summary, select, .picker, label.target, input[type=text], textarea'),
+    });
+  });
+
+  test('a change of language keeps what was typed and added', async () => {
+    const part = await reporting();
+    await part.fill();
+    await part.type('remarks', 'half a sentence');
+    part.holder.settings.setValue(await spanish());
+    await expect.poll(part.text).toContain('Avisar de esta planta');
+    expect((part.find('#remarks') as HTMLTextAreaElement).value).toBe('half a sentence');
+    expect(part.all('canvas')).toHaveLength(1);
+    expect((part.find('#place') as HTMLInputElement).value).toBe('30.2096, -97.7355');
+  });
+
+  test('the keyboard alone takes a person through it', async () => {
+    const { endpoint } = receiver('201');
+    const part = await reporting({ endpoint });
+    (part.find('.photos .picker input') as HTMLElement).focus();
+    const to = async (wanted: (at: Element) => boolean) => {
+      for (let step = 0; step < 60; step++) {
+        if (part.root.activeElement && wanted(part.root.activeElement)) return;
+        await userEvent.keyboard('{Tab}');
+      }
+      throw new Error('never reached by the keyboard');
+    };
+    await to((at) => at.id === 'noPhotos');
+    await userEvent.keyboard('too dark');
+    await to((at) => at.id === 'place');
+    await userEvent.keyboard('30.2096, -97.7355');
+    await to((at) => at.localName === 'summary' && at.textContent === 'Only if you like');
+    await userEvent.keyboard('{Enter}');
+    await to((at) => at.id === 'bankLength');
+    await userEvent.keyboard('12');
+    await to((at) => at.classList.contains('send'));
+    await userEvent.keyboard('{Enter}');
+    await expect.poll(part.text).toContain('It arrived');
+  });
+
+  test('a new report begins after a second press, and another number', async () => {
+    const part = await reporting();
+    await part.type('noPhotos', 'dark');
+    const [before] = await handedOut(() => part.press('Save as a file'));
+    await part.press('Begin a new report');
+    expect((part.find('#noPhotos') as HTMLInputElement).value).toBe('dark');
+    await part.press('Press again');
+    expect((part.find('#noPhotos') as HTMLInputElement).value).toBe('');
+    const [after] = await handedOut(() => part.press('Save as a file'));
+    expect(readFind(after?.text as string).id).not.toBe(readFind(before?.text as string).id);
+  });
+
+  test('a photograph handed over twice is two, and the thirteenth is refused', async () => {
+    const part = await reporting();
+    await part.photograph(Array.from({ length: 13 }, () => 'plain.png'));
+    expect(part.all('canvas')).toHaveLength(12);
+    expect(part.text()).toContain('Twelve photographs are enough.');
+    expect((await photoFile('plain.png')).type).toBe('image/png');
+  });
+});
