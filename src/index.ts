@@ -4,6 +4,7 @@ export { LeadwortCouplet } from './elements/couplet/couplet.ts';
 export { LeadwortGuidance } from './elements/guidance/guidance.ts';
 export { LeadwortKey } from './elements/key/key.ts';
 export { LeadwortNames } from './elements/names/names.ts';
+export { LeadwortNearby } from './elements/nearby/nearby.ts';
 export { LeadwortPortrait } from './elements/portrait/portrait.ts';
 export { LeadwortQuestion } from './elements/question/question.ts';
 export { LeadwortReport } from './elements/report/report.ts';

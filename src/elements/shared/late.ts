@@ -19,6 +19,7 @@ const loaders = {
   question: untilDone(() => import('../question/define.ts')),
   verdict: untilDone(() => import('../verdict/define.ts')),
   guidance: untilDone(() => import('../guidance/define.ts')),
+  nearby: untilDone(() => import('../nearby/define.ts')),
   names: untilDone(() => import('../names/define.ts')),
   stream: untilDone(() => import('../stream/define.ts')),
   sheet: untilDone(() => import('../sheet/define.ts')),
