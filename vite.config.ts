@@ -81,7 +81,7 @@ function site(): UserConfig {
     plugins: [
       receiver('/finds'),
       folders(
-        { keys: 'dist/keys', images: 'images-placeholder', widget: 'dist/standalone' },
+        { areas: 'src/site/areas', keys: 'dist/keys', images: 'images-placeholder', widget: 'dist/standalone' },
         { '/widget/leadwort.js': 'src/define.ts' },
       ),
     ],

@@ -5,6 +5,7 @@ import type { RequestName, Requests, Snapshot } from '../../session/index.ts';
 import type { Words } from '../../words/index.ts';
 import { LeadwortHolder } from '../shared/holder.ts';
 import { bring, type LatePart, untilDone } from '../shared/late.ts';
+import { shownKind } from '../shared/shown.ts';
 import { shared } from '../shared/styles.ts';
 import { keyStyles } from './key.styles.ts';
 import { renderNotice, renderWays } from './walking.ts';
@@ -37,6 +38,7 @@ const WIDE = 60;
  * @csspart standing - What it could be.
  * @csspart verdict - What may be said.
  * @csspart guidance - What to do and not to do.
+ * @csspart nearby - Who helps near the person.
  * @csspart report - The report, when somebody opened it.
  * @csspart comparison - Plants side by side, when somebody asked for it.
  * @csspart foot - Settings, names, and the start with a new plant.
@@ -44,6 +46,7 @@ const WIDE = 60;
  * @fires {CustomEvent} leadwort-verdict - The kind of verdict or the leading taxon changed: `{kind, taxa}`.
  * @fires {CustomEvent} leadwort-guidance - What to do about a taxon was opened: `{taxon}`.
  * @fires {CustomEvent} leadwort-comparison - Plants were asked to be shown side by side; none when that was closed: `{taxa}`.
+ * @fires {CustomEvent} leadwort-help - A way to reach somebody was opened: `{programme, how}`.
  * @fires {CustomEvent} leadwort-report - A report arrived, or was taken out otherwise: `{how}`.
  * @attr {string} lang - Language of the words; else the nearest `lang` on the page.
  * @cssprop --leadwort-ink - Colour of text.
@@ -60,6 +63,8 @@ export class LeadwortKey extends LeadwortHolder {
 
   /** Ids of two or three plants to show side by side, separated by spaces; none: none. */
   @property() compare = '';
+  /** Address of the file that says who helps where, GeoJSON; without it only these two can be named. */
+  @property() areas = '';
   /** Telephone of whom to ask; nothing is dialled without a tap. */
   @property({ attribute: 'contact-phone' }) contactPhone = '';
   /** Mail address of whom to ask; nothing is sent without a tap. */
@@ -125,6 +130,7 @@ export class LeadwortKey extends LeadwortHolder {
       () => undefined,
     );
     if (this.compare) this.#bring(['comparison']);
+    if (shownKind(this.provider.state.store.snapshot)) this.#bring(['nearby']);
     if (this.wide && this.provider.state.store.snapshot.walk) this.#bring(['stream']);
     const { shown } = this;
     if (this.#shown && shown && shown !== this.#shown && this.#pressed) void this.#focusShown();
@@ -241,6 +247,7 @@ export class LeadwortKey extends LeadwortHolder {
         </div>
         <div class="guidance">
           <leadwort-guidance part="guidance" .contactPhone=${this.contactPhone} .contactEmail=${this.contactEmail}></leadwort-guidance>
+          ${shownKind(snapshot) ? this.#renderNearby(settings) : nothing}
           ${snapshot.answered > 0 && 'report' in words ? this.#renderReport(words as Words, settings) : nothing}
         </div>
         ${this.#renderFoot(snapshot, settings)}
@@ -265,6 +272,11 @@ export class LeadwortKey extends LeadwortHolder {
           : nothing
       }
     </div>`;
+  }
+
+  #renderNearby(settings: Settings): TemplateResult {
+    return html`<leadwort-nearby part="nearby" .areas=${this.areas} .contactPhone=${this.contactPhone} .contactEmail=${this.contactEmail}></leadwort-nearby>
+      ${this.#renderMissing(['nearby'], settings)}`;
   }
 
   #renderReport({ report }: Words, settings: Settings): TemplateResult {

@@ -6,13 +6,12 @@ import { drawnLine } from '../shared/drawn.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { latin, plantName, taxonOf } from '../shared/plant.ts';
 import { answerLine, reasons, reasonsStyles, standingOf } from '../shared/reasons.ts';
+import { shownKind } from '../shared/shown.ts';
 import { statusOf, statusStyles } from '../shared/status.ts';
 import { shared } from '../shared/styles.ts';
 import { renderLookalikes } from './lookalikes.ts';
 import { styles } from './verdict.styles.ts';
 
-/** Answers before an open or outside verdict is worth a person's attention; until then the standing says enough (ours). */
-const WORTH_SHOWING = 3;
 /** From this chance of having been misread on, an answer is worth a second look (ours). */
 const WORTH_A_LOOK = 0.5;
 /** From here on a verdict says what else the plant may be, native or invasive (ours). */
@@ -34,11 +33,7 @@ export class LeadwortVerdict extends LeadwortPart {
   static override styles = [shared, statusStyles, reasonsStyles, styles];
 
   private get shown(): VerdictKind | undefined {
-    const { snapshot } = this;
-    if (!snapshot) return undefined;
-    const { kind } = snapshot.identification.verdict;
-    const worth = kind === 'settled' || kind === 'leaning' ? 1 : WORTH_SHOWING;
-    return snapshot.answered >= worth ? kind : undefined;
+    return this.snapshot && shownKind(this.snapshot);
   }
 
   private nameOf(snapshot: Snapshot, id: string): string {
