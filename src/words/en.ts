@@ -207,5 +207,5 @@ export const en: Words = {
   term: {
     definition: 'In botany:',
   },
-  report: { open: 'Report this plant to someone who knows' },
+  report: { open: 'Report this plant' },
 };

@@ -330,5 +330,5 @@ export const es: Words = {
   term: {
     definition: 'En botánica:',
   },
-  report: { open: 'Avisar de esta planta a quien la conoce' },
+  report: { open: 'Avisar de esta planta' },
 };

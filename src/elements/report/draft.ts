@@ -1,5 +1,5 @@
 // A report as somebody has typed it so far: nothing is read or refused here, so nothing can be lost.
-import type { FindPhoto } from '../../report/find/index.ts';
+import type { Find, FindPhoto } from '../../report/find/index.ts';
 import type { Receipt } from '../../report/send/index.ts';
 
 /** A photograph of the draft, with the picture itself. */
@@ -52,6 +52,8 @@ export interface Draft {
   readonly changed: string;
   readonly fields: Readonly<Record<Field, string>>;
   readonly photos: readonly DraftPhoto[];
+  /** What the key said, where that is settled: of a file, or of a plant that the page has left. Else what it says now. */
+  readonly base?: Find;
   /** That it arrived, when it was last sent, and the find that arrived, as JSON. */
   readonly sent?: { readonly receipt: Receipt; readonly find: string };
 }
@@ -69,3 +71,7 @@ export const withField = (draft: Draft, field: Field, value: string): Draft => (
   ...draft,
   fields: { ...draft.fields, [field]: value },
 });
+
+/** Whether somebody has put anything into it but the day. */
+export const hasContent = ({ fields, photos }: Draft): boolean =>
+  photos.length > 0 || FIELDS.some((field) => field !== 'date' && fields[field].trim() !== '');

@@ -1,13 +1,13 @@
 // Where a draft is kept while nobody looks at it.
 import type { Draft } from './draft.ts';
 
-/** Keeps one draft a key. */
+/** Keeps drafts by name: the id of their key, or that and `/before` for the one that was set aside. */
 export interface Keeper {
-  /** The draft of a key; undefined when there is none. */
-  load(key: string): Promise<Draft | undefined>;
+  /** Undefined when there is none. */
+  load(name: string): Promise<Draft | undefined>;
   /** @throws when the device cannot keep it */
-  save(key: string, draft: Draft): Promise<void>;
-  drop(key: string): Promise<void>;
+  save(name: string, draft: Draft): Promise<void>;
+  drop(name: string): Promise<void>;
 }
 
 /** In memory: as long as the page stays open, whatever happens to the element. */

@@ -27,11 +27,11 @@ export function renderMore(desk: Desk): TemplateResult {
   const heading = (text: string) =>
     html`<div role="heading" aria-level=${Math.min(6, desk.level + 2)} class="minor">${text}</div>`;
   return html`${heading(more.size)}
-    <div class="pair">
+    <div class="pair sizes">
       ${field(desk, 'bankLength', more.bankLength, { kind: 'size' })} ${field(desk, 'width', more.width, { kind: 'size' })}
       ${choice(desk, 'lengthUnit', more.unit, GROUND_UNITS, (unit) => more.units[unit], usual.length)}
     </div>
-    <div class="pair">
+    <div class="pair sizes">
       ${field(desk, 'gross', more.gross, { kind: 'size' })} ${field(desk, 'infested', more.infested, { kind: 'size' })}
       ${choice(desk, 'areaUnit', more.unit, AREA_UNITS, (unit) => more.units[unit], usual.area)}
     </div>

@@ -62,6 +62,7 @@ export function draftOf(find: Find): Draft {
   const blank = blankDraft(find.id, find.made, '');
   return {
     ...blank,
+    base: find,
     fields: { ...blank.fields, ...Object.fromEntries(said) },
     photos: find.photos.map(pictured),
   };

@@ -59,7 +59,7 @@ export function renderPlace(desk: Desk, at: PlaceDesk): TemplateResult {
       ${
         fields.place.trim() === ''
           ? nothing
-          : html`<div class="pair">
+          : html`<div class="pair sizes">
                 ${field(desk, 'uncertainty', words.place.within, { kind: 'size', help: words.place.withinHelp(usual) })}
                 ${choice(desk, 'uncertaintyUnit', words.more.unit, ['m', 'ft'], (unit) => words.more.units[unit], usualUnits(saying.units).length as 'm' | 'ft')}
               </div>

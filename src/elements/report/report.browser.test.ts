@@ -8,6 +8,8 @@ import { answered, answeredUntil, answersOf, verdictIs } from '../../../tests/su
 import { type Find, readFind } from '../../report/find/index.ts';
 import { takenAt } from '../../report/photos/position.ts';
 import './define.ts';
+import { memoryKeeper } from './keeper.ts';
+import type { LeadwortReport } from './report.ts';
 
 const pixel = (canvas: HTMLCanvasElement, x: number, y: number) =>
   [...(canvas.getContext('2d') as CanvasRenderingContext2D).getImageData(x, y, 1, 1).data].slice(0, 3);
@@ -26,7 +28,7 @@ describe('what is needed', () => {
     const states = () => part.all('.state').map((one) => one.textContent);
     expect(states()).toEqual(['needed', 'needed', 'done', 'done']);
     expect(part.find('.lacking[role=status]').textContent).toBe(
-      'Still needed: a photograph, or why there is none and the place.',
+      'Still needed: a photograph (or why there is none) and the place.',
     );
     await part.press('Send the report');
     expect(part.root.activeElement).toBe(part.find('.photos .picker input'));
@@ -340,7 +342,7 @@ describe('other ways out', () => {
     const input = other.find('.files input') as HTMLInputElement;
     input.files = files.files;
     input.dispatchEvent(new Event('change'));
-    await expect.poll(other.text).toContain('Opened from a file');
+    await expect.poll(other.text).toContain('The result is as it was then');
     expect(other.text()).toContain('Most likely giant reed');
     expect((other.find('#bankLength') as HTMLInputElement).value).toBe('40.5');
     expect((other.find('#height') as HTMLSelectElement).value).toBe('4');
@@ -438,7 +440,7 @@ describe('it holds together', () => {
     await part.fill();
     await part.type('remarks', 'half a sentence');
     part.holder.settings.setValue(await spanish());
-    await expect.poll(part.text).toContain('Avisar de esta planta');
+    await expect.poll(part.text).toContain('Su aviso');
     expect((part.find('#remarks') as HTMLTextAreaElement).value).toBe('half a sentence');
     expect(part.all('canvas')).toHaveLength(1);
     expect((part.find('#place') as HTMLInputElement).value).toBe('30.2096, -97.7355');
@@ -468,16 +470,68 @@ describe('it holds together', () => {
     await expect.poll(part.text).toContain('It arrived');
   });
 
-  test('a new report begins after a second press, and another number', async () => {
+  test('a new report has another number, and the one before can be taken up again', async () => {
     const part = await reporting();
+    const id = async () => {
+      const [file] = await handedOut(() => part.press('Save as a file'));
+      return readFind(file?.text as string).id;
+    };
     await part.type('noPhotos', 'dark');
-    const [before] = await handedOut(() => part.press('Save as a file'));
+    const first = await id();
     await part.press('Begin a new report');
-    expect((part.find('#noPhotos') as HTMLInputElement).value).toBe('dark');
-    await part.press('Press again');
     expect((part.find('#noPhotos') as HTMLInputElement).value).toBe('');
-    const [after] = await handedOut(() => part.press('Save as a file'));
-    expect(readFind(after?.text as string).id).not.toBe(readFind(before?.text as string).id);
+    expect(await id()).not.toBe(first);
+    await part.press('Back to the report before');
+    expect((part.find('#noPhotos') as HTMLInputElement).value).toBe('dark');
+    expect(await id()).toBe(first);
+  });
+
+  test('a new plant is another report: the photographs of one never go with the answers of the next', async () => {
+    const store = answersOf('giant-reed');
+    const part = await reporting({ store });
+    await part.fill();
+    const { trail } = answersOf('arrow-arum').snapshot;
+    store.request('restart', {});
+    await part.part.updateComplete;
+    expect(part.text()).toBe('');
+    for (const answer of trail) store.request('answer', { answer });
+    await expect.poll(part.text).toContain('arrow arum');
+    expect(part.all('canvas')).toHaveLength(0);
+    await part.press('Back to the report before');
+    await expect.poll(part.text).toContain('Most likely giant reed');
+    expect(part.all('canvas')).toHaveLength(1);
+  });
+
+  test('what was typed is still there when the element is taken off the page and comes back', async () => {
+    const kept = memoryKeeper();
+    const shown = () =>
+      held<LeadwortReport>(html`<leadwort-report .keeper=${kept}></leadwort-report>`, answersOf('giant-reed'));
+    const part = await shown();
+    await expect.poll(() => part.root.querySelector('#place')).not.toBeNull();
+    const field = part.find('#place') as HTMLInputElement;
+    field.value = 'half a pla';
+    field.dispatchEvent(new Event('input'));
+    part.part.remove();
+    const again = await shown();
+    await expect.poll(() => (again.root.querySelector('#place') as HTMLInputElement | null)?.value).toBe('half a pla');
+  });
+
+  test('a device that cannot keep it says so, and offers the file', async () => {
+    const full = {
+      load: async () => undefined,
+      drop: async () => undefined,
+      save: () => Promise.reject(new Error('full')),
+    };
+    const part = await held<LeadwortReport>(
+      html`<leadwort-report .keeper=${full}></leadwort-report>`,
+      answersOf('giant-reed'),
+    );
+    await expect.poll(() => part.root.querySelector('#place')).not.toBeNull();
+    const field = part.find('#place') as HTMLInputElement;
+    field.value = '1';
+    field.dispatchEvent(new Event('input'));
+    await expect.poll(part.text).toContain('Save it as a file before you leave the page.');
+    expect(field.value).toBe('1');
   });
 
   test('a photograph handed over twice is two, and the thirteenth is refused', async () => {

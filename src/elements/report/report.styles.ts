@@ -25,6 +25,7 @@ export const styles = css`
   textarea { resize: vertical; }
   [aria-invalid='true'] { border-color: var(--rust); }
   .pair { display: grid; gap: 0.75em; grid-template-columns: repeat(auto-fit, minmax(min(100%, 13em), 1fr)); align-items: end; }
+  .sizes { grid-template-columns: repeat(auto-fit, minmax(min(100%, 8em), 1fr)); }
   fieldset { display: grid; gap: 0.25em; min-inline-size: 0; }
   legend { padding-block-end: 0.25em; }
   .radio, .tick .target { display: flex; align-items: center; gap: 0.7em; font-weight: 400; }
@@ -40,7 +41,7 @@ export const styles = css`
   .want .text { flex: 1; min-inline-size: 0; overflow-wrap: anywhere; line-height: 1.3; }
   .want .picker { padding-inline: 0.9em; flex: none; }
   .have { color: var(--reed); white-space: nowrap; }
-  .have::before { content: '\\2713 ' / ''; }
+  .have::before { content: '\\2713' / ''; margin-inline-end: 0.3em; }
   .taken { display: grid; gap: 0.75em; padding-block: 0.5em; }
   .taken li { display: grid; grid-template-columns: minmax(5em, 8em) minmax(0, 1fr); gap: 0.9em; align-items: start; }
   canvas { inline-size: 100%; block-size: auto; border-radius: calc(var(--radius) * 0.6); background: var(--silt); display: block; }
@@ -49,7 +50,7 @@ export const styles = css`
   .ways, .keep { display: flex; flex-wrap: wrap; gap: 0.5em; align-items: start; }
   .ways .quiet { inline-size: 100%; }
   .keep > div { display: grid; gap: 0.2em; justify-items: start; max-inline-size: 16em; }
-  .send { font-size: 1.1em; }
+  .send { font-size: 1.1em; max-inline-size: 22em; }
   .receipt, .waiting, .refused { display: grid; gap: 0.5em; justify-items: start; border-radius: var(--radius); padding: 1em; background: var(--silt); border-inline-start: 0.4em solid var(--rust); }
   .receipt { border-inline-start-color: var(--reed); }
   dl { display: grid; gap: 0.5em; }

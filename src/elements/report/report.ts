@@ -23,7 +23,7 @@ import { plantName, taxonOf } from '../shared/plant-name.ts';
 import { said } from '../shared/said.ts';
 import { shared } from '../shared/styles.ts';
 import type { Desk } from './desk.ts';
-import { blankDraft, type Draft, type DraftPhoto, type Field, withField } from './draft.ts';
+import { blankDraft, type Draft, type DraftPhoto, type Field, hasContent, withField } from './draft.ts';
 import { fieldAt } from './faults.ts';
 import { type Finding, findingOf } from './finding.ts';
 import { type Keeper, memoryKeeper } from './keeper.ts';
@@ -76,8 +76,8 @@ export class LeadwortReport extends LeadwortPart {
 
   @state() private text: ReportWords | undefined;
   @state() private draft: Draft | undefined;
-  /** The find that the draft was opened from. */
-  @state() private opened: Find | undefined;
+  /** The report that was set aside for this one. */
+  @state() private aside: Draft | undefined;
   @state() private left: ReadonlySet<Field> = new Set();
   @state() private working = false;
   @state() private locating = false;
@@ -86,7 +86,6 @@ export class LeadwortReport extends LeadwortPart {
   @state() private fileTrouble = '';
   @state() private note: Note | undefined;
   @state() private outcome: Outcome | undefined;
-  @state() private fresh = false;
   @state() private unkept = false;
   @state() private printed: Report | undefined;
 
@@ -96,6 +95,8 @@ export class LeadwortReport extends LeadwortPart {
   #stop: AbortController | undefined;
   #language = '';
   #key = '';
+  /** How many answers there were when it was last drawn. */
+  #answers = 0;
 
   protected override shouldUpdate(changed: PropertyValues): boolean {
     return super.shouldUpdate(changed) && this.snapshot !== undefined;
@@ -110,6 +111,9 @@ export class LeadwortReport extends LeadwortPart {
       this.draft = undefined;
       void this.#begin(key);
     }
+    // A new plant is another report.
+    if (snapshot.trail.length === 0 && this.#answers > 0 && this.draft && !this.draft.base) this.#startAnew();
+    this.#answers = snapshot.trail.length;
     const { draft, text } = this;
     if (!draft || !text) return;
     const { language, units } = this.saying;
@@ -150,15 +154,16 @@ export class LeadwortReport extends LeadwortPart {
 
   async #begin(key: string): Promise<void> {
     const kept = await this.keeper.load(key).catch(() => undefined);
+    const before = await this.keeper.load(`${key}/before`).catch(() => undefined);
     if (this.#key !== key || this.draft) return;
+    this.aside = before;
     this.draft = kept ?? blankDraft(crypto.randomUUID(), this.#now(), this.#today());
   }
 
   /** The key's part of the find. */
-  #base({ id, made }: Draft, snapshot: Snapshot): Find {
+  #base({ id, made, base }: Draft, snapshot: Snapshot): Find {
     const { text, saying } = this;
-    const { opened } = this;
-    if (opened) return opened;
+    if (base) return base;
     return findOf(
       snapshot,
       {
@@ -174,13 +179,15 @@ export class LeadwortReport extends LeadwortPart {
   #change(next: Draft): void {
     this.draft = { ...next, changed: this.#now() };
     if (this.note !== 'sending') this.note = undefined;
-    this.fresh = false;
     this.#keep();
   }
 
   #keep(): void {
-    if (!this.draft) return;
-    this.keeper.save(this.#key, this.draft).then(
+    if (this.draft) this.#keepUnder(this.#key, this.draft);
+  }
+
+  #keepUnder(name: string, draft: Draft): void {
+    this.keeper.save(name, draft).then(
       () => {
         this.unkept = false;
       },
@@ -418,10 +425,8 @@ export class LeadwortReport extends LeadwortPart {
     try {
       const find = readFind(await file.text());
       const draft = draftOf(find);
-      this.opened = find;
-      this.outcome = undefined;
-      this.left = new Set();
-      this.#change(draft);
+      this.#setAside();
+      this.#turnTo(draft);
     } catch (error) {
       if (!(error instanceof FindError) && !(error instanceof PictureError)) throw error;
       this.fileTrouble = error.message;
@@ -435,16 +440,34 @@ export class LeadwortReport extends LeadwortPart {
     );
   }
 
-  #startAnew(): void {
-    if (!this.fresh) {
-      this.fresh = true;
-      return;
-    }
+  /** Keeps what there is, with what the key said of it, so that it can be taken up again. */
+  #setAside(): void {
+    const { draft } = this;
+    const finding = this.#finding;
+    if (!draft || !finding || !hasContent(draft)) return;
+    this.aside = { ...draft, base: finding.find };
+    this.#keepUnder(`${this.#key}/before`, this.aside);
+  }
+
+  #turnTo(draft: Draft): void {
     this.#originals.clear();
-    this.opened = undefined;
     this.outcome = undefined;
     this.left = new Set();
-    this.#change(blankDraft(crypto.randomUUID(), this.#now(), this.#today()));
+    this.#change(draft);
+  }
+
+  #startAnew(): void {
+    this.#setAside();
+    this.#turnTo(blankDraft(crypto.randomUUID(), this.#now(), this.#today()));
+  }
+
+  #takeUpBefore(): void {
+    const { aside } = this;
+    if (!aside) return;
+    this.aside = undefined;
+    this.keeper.drop(`${this.#key}/before`).catch(() => undefined);
+    this.#setAside();
+    this.#turnTo(aside);
   }
 
   // ---- drawing
@@ -502,14 +525,14 @@ export class LeadwortReport extends LeadwortPart {
   }
 
   override render() {
-    const { draft, text, opened, snapshot, outcome, note } = this;
+    const { draft, text, snapshot, outcome, note } = this;
     const finding = this.#finding;
-    if (!snapshot || !draft || !text || !finding || (snapshot.answered === 0 && !opened)) return nothing;
+    if (!snapshot || !draft || !text || !finding || (snapshot.answered === 0 && !draft.base)) return nothing;
     const { find } = finding;
     const level = this.settings?.headingLevel ?? 2;
     if (!window.isSecureContext) return html`<p>${text.insecure}</p>`;
     const desk = this.#desk(draft, text, finding);
-    const result = { find, nameOf: this.#nameOf(find), opened: opened !== undefined };
+    const result = { find, nameOf: this.#nameOf(find), opened: draft.base !== undefined };
     const lacking = lacks(find);
     const stale = draft.sent !== undefined && draft.sent.find !== JSON.stringify(sendable(find));
     return html`<div class="form" lang=${text.language}>
@@ -567,11 +590,8 @@ export class LeadwortReport extends LeadwortPart {
       </label>
       <p class="quiet">${out.openHelp}</p>
       <div role="alert">${this.fileTrouble ? html`<p class="wrong">${out.badFile}</p><pre>${this.fileTrouble}</pre>` : nothing}</div>
-      <button class=${this.fresh ? 'outline' : 'plain'} type="button" @click=${() => this.#startAnew()}
-        @blur=${() => {
-          this.fresh = false;
-        }}>${this.fresh ? out.freshSure : out.fresh}</button>
-      <p class="unseen" role="status">${this.fresh ? out.freshSure : nothing}</p>
+      ${this.aside ? html`<button class="plain" type="button" @click=${() => this.#takeUpBefore()}>${out.before}</button>` : nothing}
+      <button class="plain" type="button" @click=${() => this.#startAnew()}>${out.fresh}</button>
     </div>`;
   }
 }

@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { Lack } from '../../report/find/index.ts';
 import type { Outcome, Receipt } from '../../report/send/index.ts';
 import { type Desk, section } from './desk.ts';
+import { fieldAt } from './faults.ts';
 import { kilobytes } from './photos.ts';
 
 export type Way = 'mail' | 'print' | 'file' | 'map' | 'table';
@@ -75,11 +76,11 @@ function renderNotSent(
   const { refused } = words;
   return html`<div class="refused" part="refused" tabindex="-1">
     <p class="said">${refused.heading}</p>
-    <p>${outcome.moved ? refused.moved : refused.status(outcome.status)}</p>
+    ${outcome.words && !outcome.moved ? nothing : html`<p>${outcome.moved ? refused.moved : refused.status(outcome.status)}</p>`}
     ${
       outcome.words || outcome.faults.length > 0
         ? html`<p>${refused.said} ${outcome.words}</p>
-          <ul>${outcome.faults.map(({ path, words: text }) => html`<li>${text}${path ? html` <code>${path}</code>` : nothing}</li>`)}</ul>`
+          <ul>${outcome.faults.map(({ path, words: text }) => html`<li>${text}${path && !fieldAt(path) ? html` <code>${path}</code>` : nothing}</li>`)}</ul>`
         : nothing
     }
     <p>${refused.safe}</p>

@@ -3,7 +3,7 @@ import type { ReportWords } from './words.ts';
 
 export const report: ReportWords = {
   language: 'en',
-  heading: 'Report this plant',
+  heading: 'Your report',
   intro:
     'A person who knows these plants can tell from your report what it is. Four things are needed: a photograph, the place, the date, and what the key says.',
   stays: 'Nothing leaves this device before you send it.',
@@ -82,7 +82,7 @@ export const report: ReportWords = {
       outside: (_, odds) => `Probably not a plant of this key: ${odds}.`,
     },
     answers: (n) => (n === 1 ? 'Your answer goes with it.' : `Your ${n} answers go with it.`),
-    opened: 'Opened from a file: the result is as it was then.',
+    opened: 'The result is as it was then, whatever the key says now.',
     none: 'Answer a question of the key first.',
   },
   more: {
@@ -107,8 +107,8 @@ export const report: ReportWords = {
     how: 'How you know',
     hows: { paced: 'paced', measured: 'measured', guessed: 'guessed', drawn: 'drawn on a map' },
     cover: 'How much of the ground it covers, seen from above',
-    coverHelp: 'Each square is the patch from above; the dark part is the plant.',
-    coverClass: (from, to) => `${from} to ${to} %`,
+    coverHelp: 'Each square is the patch from above; the colored part is the plant.',
+    coverClass: (from, to) => `${from}–${to}\u00a0%`,
     height: 'How tall',
     heightClass: {
       under: (_, high) => `under ${high}`,
@@ -168,8 +168,7 @@ export const report: ReportWords = {
     sending: 'The report is on its way. Keep this page open.',
     stop: 'Stop',
     mail: 'Write a mail',
-    mailHelp:
-      'Your mail program opens. Attach the photographs there, and the file if one is saved: then the text was too long for a mail.',
+    mailHelp: 'Your mail program opens. Attach the photographs there, and the file if one is saved.',
     print: 'Print or PDF',
     file: 'Save as a file',
     fileHelp: 'It holds everything, also the exact place, and opens here again.',
@@ -177,7 +176,7 @@ export const report: ReportWords = {
     lacking: (things) => `Still needed: ${things}.`,
     lack: {
       result: 'an answer to the key',
-      photos: 'a photograph, or why there is none',
+      photos: 'a photograph (or why there is none)',
       place: 'the place',
       date: 'the date',
       effort: 'how you looked',
@@ -187,7 +186,7 @@ export const report: ReportWords = {
     openHelp: 'A report that was saved before.',
     badFile: 'That file is no report that can be opened:',
     fresh: 'Begin a new report',
-    freshSure: 'Press again: this report will be gone from here',
+    before: 'Back to the report before this one',
     copied: 'Copied.',
     copyFailed: 'It could not be copied. Select it by hand.',
     late: 'A part of this page did not come. Check your connection and try again; nothing is lost.',

@@ -3,7 +3,7 @@ import type { ReportWords } from './words.ts';
 
 export const report: ReportWords = {
   language: 'es',
-  heading: 'Avisar de esta planta',
+  heading: 'Su aviso',
   intro:
     'Con su aviso, alguien que conoce estas plantas puede decir cuál es. Hacen falta cuatro cosas: una foto, el lugar, la fecha y lo que dice la clave.',
   stays: 'Nada sale de este aparato hasta que usted lo envíe.',
@@ -83,7 +83,7 @@ export const report: ReportWords = {
       outside: (_, odds) => `Probablemente no es una planta de esta clave: ${odds}.`,
     },
     answers: (n) => (n === 1 ? 'Su respuesta va incluida.' : `Sus ${n} respuestas van incluidas.`),
-    opened: 'Abierto de un archivo: el resultado es el de entonces.',
+    opened: 'El resultado es el de entonces, diga lo que diga ahora la clave.',
     none: 'Conteste primero una pregunta de la clave.',
   },
   more: {
@@ -108,8 +108,8 @@ export const report: ReportWords = {
     how: 'Cómo lo sabe',
     hows: { paced: 'a pasos', measured: 'medido', guessed: 'al cálculo', drawn: 'dibujado en un mapa' },
     cover: 'Cuánto suelo cubre, visto desde arriba',
-    coverHelp: 'Cada cuadro es el manchón visto desde arriba; lo oscuro es la planta.',
-    coverClass: (from, to) => `de ${from} a ${to} %`,
+    coverHelp: 'Cada cuadro es el manchón visto desde arriba; lo pintado es la planta.',
+    coverClass: (from, to) => `${from}–${to}\u00a0%`,
     height: 'Qué tan alta es',
     heightClass: {
       under: (_, high) => `menos de ${high}`,
@@ -169,8 +169,7 @@ export const report: ReportWords = {
     sending: 'El aviso va en camino. Deje abierta esta página.',
     stop: 'Detener',
     mail: 'Escribir un correo',
-    mailHelp:
-      'Se abre su programa de correo. Adjunte ahí las fotos, y el archivo si se guarda uno: entonces el texto no cabía en el correo.',
+    mailHelp: 'Se abre su programa de correo. Adjunte ahí las fotos, y el archivo si se guarda uno.',
     print: 'Imprimir o PDF',
     file: 'Guardar como archivo',
     fileHelp: 'Lleva todo, también el lugar exacto, y se abre aquí otra vez.',
@@ -178,7 +177,7 @@ export const report: ReportWords = {
     lacking: (things) => `Todavía hace falta: ${things}.`,
     lack: {
       result: 'una respuesta a la clave',
-      photos: 'una foto, o por qué no hay',
+      photos: 'una foto (o por qué no hay)',
       place: 'el lugar',
       date: 'la fecha',
       effort: 'cómo la buscó',
@@ -188,7 +187,7 @@ export const report: ReportWords = {
     openHelp: 'Un aviso que se guardó antes.',
     badFile: 'Ese archivo no es un aviso que se pueda abrir:',
     fresh: 'Empezar otro aviso',
-    freshSure: 'Toque otra vez: este aviso se borrará de aquí',
+    before: 'Volver al aviso anterior',
     copied: 'Copiado.',
     copyFailed: 'No se pudo copiar. Selecciónelo a mano.',
     late: 'Una parte de esta página no llegó. Revise su conexión y pruebe otra vez; no se pierde nada.',

@@ -124,7 +124,8 @@ export interface ReportWords {
     readonly openHelp: string;
     readonly badFile: string;
     readonly fresh: string;
-    readonly freshSure: string;
+    /** Goes back to the report that was set aside for this one. */
+    readonly before: string;
     readonly copied: string;
     readonly copyFailed: string;
     readonly late: string;
