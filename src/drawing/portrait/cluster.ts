@@ -9,6 +9,10 @@ export interface Head {
   readonly posture: string | undefined;
   /** 1 to the right, -1 to the left: where it leans. */
   readonly side: number;
+  /** Of cattails: bare stem between the cob and the male flowers. */
+  readonly apart: boolean;
+  /** Its flowers are over. */
+  readonly dry: boolean;
 }
 
 export interface Flowers {
@@ -16,6 +20,24 @@ export interface Flowers {
   readonly shapes: readonly string[];
   readonly strokes: string;
 }
+
+/**
+ * Heads that stand dry long after their flowers: those of grasses, sedges, and cattails. Common knowledge, no source;
+ * flowers wither, and soft spikes fall apart.
+ */
+export const LASTING: ReadonlySet<string> = new Set([
+  'plume',
+  'thin-plume',
+  'narrow-spike',
+  'broom',
+  'brush',
+  'open-spray',
+  'one-sided',
+  'fingers',
+  'flat-oats',
+  'brown-tufts',
+  'cob',
+]);
 
 /** How far a head turns on its way. */
 const BENDS: Readonly<Record<string, number>> = { 'open-leaning': 42, drooping: 105 };
@@ -112,7 +134,7 @@ const LEAST = 2;
 
 /** Flowers on the end of a stalk that points in a direction (0 is up). Undefined for a form that is not known here. */
 export function flowersOf(
-  { form, length: stated, posture, side }: Head,
+  { form, length: stated, posture, side, apart, dry }: Head,
   base: Point,
   degrees = 0,
 ): Flowers | undefined {
@@ -171,10 +193,13 @@ export function flowersOf(
     case 'one-sided': {
       const shapes: string[] = [];
       let strokes = smooth(steps(5, 0, 1).map((u) => at(u)));
-      for (const u of steps(6, 0.15, 0.9)) {
-        const [root, tip] = [at(u), at(u + 0.12, side * length * 0.3)];
-        strokes += straight([root, tip]);
-        shapes.push(band([root, tip], () => size(0.05)));
+      for (const [i, u] of steps(6, 0.08, 0.72).entries()) {
+        const out = (i % 2 ? 1 : -1) * length * (0.3 - u * 0.16);
+        const [root, middle, tip] = [at(u), at(u + 0.2, out * 0.7), at(u + 0.27, out)];
+        strokes += smooth([root, middle, tip]);
+        // Spikelets hang along its lower side.
+        const low = (point: Point): Point => add(point, [0, size(0.03)]);
+        shapes.push(band([low(at(u + 0.07, out * 0.28)), low(middle), low(tip)], (v) => size(0.05) * (1 - v * 0.5)));
       }
       return { shapes, strokes };
     }
@@ -193,7 +218,10 @@ export function flowersOf(
         steps(4, 0, 1).map((u) => at(u)),
         (u) => Math.max(5, length * 0.17) * (u === 0 || u === 1 ? 0.6 : 1),
       );
-      return { shapes: [cob], strokes: smooth([at(1), at(1.3), at(1.65)]) };
+      // Above it the male flowers, which fall when it is ripe; only their bare stalk stays.
+      const foot = apart ? 1.24 : 1.02;
+      const male = band([at(foot), at(1.45), at(1.64)], (u) => Math.max(2.4, length * 0.09) * (1 - 0.5 * u));
+      return { shapes: dry ? [cob] : [cob, male], strokes: smooth([at(1), at(1.3), at(1.65)]) };
     }
     case 'hood': {
       const half = (sign: number): Point[] =>
@@ -273,10 +301,27 @@ export function flowersOf(
       return rays(base, degrees, length * 0.62, 9, 120, (to) => ring(to, Math.max(1.1, length * 0.09)));
     case 'tiny-rings':
       return along(at, length, [0.25, 0.6, 1], [-0.2, 0.2, 0], (to) => ring(to, Math.max(1.1, length * 0.07)));
-    case 'small-cross':
-      return along(at, length, [0.72, 0.86, 1], [-0.12, 0.12], (to) =>
-        flower(to, Math.max(1.8, length * 0.085), 4, 0.8, 45),
-      );
+    case 'small-cross': {
+      // Flowers close together at the top, slender pods below.
+      const r = Math.min(4, Math.max(1.8, length * 0.06));
+      const places: readonly (readonly [number, number])[] = [
+        [-1.9, -0.4],
+        [1.9, -0.4],
+        [-1, 1.2],
+        [1.1, 1.1],
+        [0, -0.2],
+      ];
+      const pods = steps(4, 0.15, 0.66).map((u, i) => {
+        const out = i % 2 ? 1 : -1;
+        return smooth([at(u), at(u + 0.03, out * length * 0.09), at(u + 0.14, out * length * 0.17)]);
+      });
+      return {
+        shapes: places.map(([x, y], i) =>
+          flower(at(1 - (r * 1.4) / length + (y * r) / length, x * r), r, 4, 0.8, i * 20),
+        ),
+        strokes: smooth(steps(4, 0, 0.94).map((u) => at(u))) + pods.join(''),
+      };
+    }
     default:
       return undefined;
   }

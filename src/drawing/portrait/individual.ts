@@ -102,6 +102,17 @@ export class Individual {
     return trait.states.some((one) => one.state === state && one.how === 'usually');
   }
 
+  /** Whether a month comes after those of a role, and before those end in which another role can be seen at all. */
+  isAfter(role: string, seen: string, month: Month | undefined): boolean {
+    const months = this.#characters.get(seen)?.months ?? [];
+    // Back from that month to the last one in which it was so.
+    for (let at = month; at !== undefined && months.includes(at); at = at > 1 ? ((at - 1) as Month) : undefined) {
+      const was = this.inMonth(role, at);
+      if (was !== false) return was === true && at !== month;
+    }
+    return false;
+  }
+
   /** Unknown: the character could mean something here, and nobody has said what. */
   isUnknown(role: string): boolean {
     const character = this.#characters.get(role);

@@ -8,6 +8,8 @@ import { beside, besideOf } from './place.ts';
 
 const { key } = streambank();
 const MONTHS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12] as const;
+const LASTING =
+  'plume thin-plume open-spray fingers flat-oats one-sided broom narrow-spike brush cob brown-tufts'.split(' ');
 const named = (id: string): Taxon => {
   const taxon = key.taxa.find((one) => one.id === id);
   if (taxon === undefined) throw new Error(`no ${id}`);
@@ -73,7 +75,26 @@ describe.each(key.taxa.map((taxon) => [taxon.id, taxon] as const))('%s', (_, tax
       const id = key.characters.find((one) => one.id === 'flowering-month')?.states[month - 1]?.id;
       const usual = trait.states.some(({ state, how }) => state === id && how === 'usually');
       expect(figure.flowering).toBe(usual);
-      expect(flowers(figure).length > 0).toBe(usual);
+      expect(flowers(figure).length > 0).toBe(usual || figure.inSeed);
+    }
+  });
+
+  test('keeps dry heads after its flowers, if they are of a kind that lasts, until none are looked for', () => {
+    const kind = taxon.traits.get('flower-cluster');
+    const trait = taxon.traits.get('flowering-month');
+    if (kind?.kind !== 'states' || trait?.kind !== 'states') return;
+    const cluster = (kind.states.find(({ how }) => how === 'usually') ?? kind.states[0])?.state ?? '';
+    // Heads of grasses, sedges, and cattails: common practice, no source.
+    const lasts = LASTING.includes(cluster);
+    const usual = trait.states.filter(({ how }) => how === 'usually').map(({ state }) => state);
+    const months = key.characters.find(({ id }) => id === 'flowering-month')?.states.map(({ id }) => id) ?? [];
+    const last = Math.max(...usual.map((state) => months.indexOf(state) + 1));
+    for (const month of MONTHS) {
+      const figure = drawn(taxon, month);
+      if (month > last) expect(figure.inSeed, String(month)).toBe(lasts && last > 0);
+      if (month < 3 || figure.flowering) expect(figure.inSeed, String(month)).toBe(false);
+      const hues = flowers(figure).flatMap(({ marks }) => marks.map(([pen]) => pen).filter((pen) => /^wash/.test(pen)));
+      if (figure.inSeed) expect(new Set(hues)).toEqual(new Set(['wash-tan']));
     }
   });
 

@@ -1,13 +1,11 @@
 // A plant drawn from its row of the matrix: to scale, beside someone, as it stands and as it looks in a month.
 
-import { Random } from '../../engine/trial/random.ts';
 import type { Character, Drawing, Key, Month, Taxon } from '../../key/index.ts';
-import { type Point, smooth } from '../geometry.ts';
-import { isShape, ring, spine } from './blade.ts';
+import { drawBelow, drawHanging, drawStand } from './around.ts';
 import { type Asked, Individual } from './individual.ts';
-import { boundsOf, type Group, Pad, type Piece, plain } from './pad.ts';
-import { beside, besideOf, drawSite, EDGE, GROUND, HEIGHT, MIDDLE, type Site, siteOf, WIDTH } from './place.ts';
-import { type Body, creeper, floatingRosette, leafyStems, pads, rosette, rushes, tuft } from './skeletons.ts';
+import { boundsOf, type Group, Pad } from './pad.ts';
+import { beside, besideOf, drawSite, EDGE, GROUND, HEIGHT, MIDDLE, siteOf, WIDTH } from './place.ts';
+import { seedsNow, skeletonOf, sketch } from './plant.ts';
 
 export type { Asked } from './individual.ts';
 
@@ -38,6 +36,8 @@ export interface Figure {
   readonly details: readonly Detail[];
   /** Whether it is drawn with flowers; undefined where nobody knows if it flowers then, or how. */
   readonly flowering: boolean | undefined;
+  /** Whether it is drawn with the dry heads of this year's flowers. */
+  readonly inSeed: boolean;
   /** Height of this individual, in metres. */
   readonly height: number | undefined;
   /** Units of the box for a metre. */
@@ -51,27 +51,6 @@ export interface Figure {
   /** Some of it is drawn in broken lines. */
   readonly broken: boolean;
 }
-
-const LEAF_HUES: Readonly<Record<string, string>> = { patterned: 'green' };
-const FLOWER_HUES: Readonly<Record<string, string>> = {
-  'orange-red': 'orange',
-  'blue-purple': 'purple',
-  'purplish-plume': 'pink',
-};
-const HUED = new Set([
-  'green',
-  'blue-green',
-  'yellow-green',
-  'dark-green',
-  'white',
-  'yellow',
-  'brown',
-  'silver',
-  'tan',
-  'red',
-]);
-const hueOf = (form: string | undefined, other: Readonly<Record<string, string>> = {}): string | undefined =>
-  form === undefined ? undefined : Object.hasOwn(other, form) ? other[form] : HUED.has(form) ? form : undefined;
 
 /** Roles that the figure hints at but that only a close-up shows so that a person can tell them apart. */
 const CLOSE = new Set([
@@ -94,33 +73,8 @@ const FLOWERS = ['flower-cluster', 'cluster-posture'];
 /** Growth forms of which nobody has drawn a whole plant. */
 const UNDRAWN = new Set(['woody', 'threads']);
 
-/** Width of leaves of which only the form is known, as shares of their length (ours); their outlines are broken. */
-const WIDE: Readonly<Record<string, number>> = {
-  linear: 0.05,
-  strap: 0.1,
-  lance: 0.25,
-  heart: 0.8,
-  arrowhead: 0.7,
-  round: 1,
-  shield: 1,
-};
-
 /** Where a height is unknown the plant is drawn this tall, in broken lines. */
 const SOME_HEIGHT = 1;
-
-type Skeleton = (body: Body) => void;
-
-function skeletonOf(who: Individual): { readonly draw: Skeleton; readonly afloat: boolean } {
-  const [growth, set, stem] = [who.form('growth-form'), who.form('leaf-arrangement'), who.form('stem-form')];
-  const basal = set === 'basal';
-  if (growth === 'floating')
-    return { draw: set === 'rosette' ? floatingRosette : basal ? pads : creeper, afloat: true };
-  if (growth === 'creeping') return { draw: creeper, afloat: true };
-  if (growth === 'rush-like') return { draw: rushes, afloat: false };
-  if (growth === 'grass' && basal) return { draw: tuft, afloat: false };
-  if (basal || set === 'rosette' || stem === 'no-stem' || stem === 'trunk') return { draw: rosette, afloat: false };
-  return { draw: leafyStems, afloat: false };
-}
 
 /** Draws a taxon. Deterministic: the same key, taxon and wishes give the same figure. */
 export function portraitOf(key: Key, taxon: Taxon, asked: Asked = {}): Figure {
@@ -130,6 +84,7 @@ export function portraitOf(key: Key, taxon: Taxon, asked: Asked = {}): Figure {
   const built = who.form('growth-form') ?? who.form('leaf-arrangement');
   const pad = built === undefined || UNDRAWN.has(built) ? new Pad() : drawn(who, height ?? SOME_HEIGHT, asked);
   const flowering = flowersNow(who, asked.month);
+  const inSeed = seedsNow(who, asked.month);
   const details = key.characters.flatMap((character): Detail[] => {
     const state = who.stateOf(character);
     const role = character.draws ?? '';
@@ -139,13 +94,14 @@ export function portraitOf(key: Key, taxon: Taxon, asked: Asked = {}): Figure {
     box: [WIDTH, HEIGHT],
     parts: pad.pieces.map((piece) => ({ ...piece, unsure: pad.unsure.has(piece.group) })),
     shown: key.characters.filter((one) => pad.shown.has(one.draws ?? '') && isKnown(taxon, one)).map((one) => one.id),
-    said: (flowering ? [...SAID, ...FLOWERS] : SAID).flatMap((role) => {
+    said: (flowering || inSeed ? [...SAID, ...FLOWERS] : SAID).flatMap((role) => {
       const character = key.characters.find((one) => one.draws === role);
       const state = character && who.stateOf(character);
       return character && state !== undefined ? [{ character, state }] : [];
     }),
     details,
     flowering,
+    inSeed,
     height,
     metre: pad.metre,
     ground: siteOf(who.form('habitat'), skeletonOf(who).afloat).base[1],
@@ -181,10 +137,11 @@ function drawn(who: Individual, height: number, { month, album, scale: shared }:
   const sky = site.base[1] - 12;
   const tall = Math.max(height, shared?.tall ?? 0);
   const { metres, share } = beside(tall);
-  let scale = Math.min((GROUND * share) / metres, sky / height, shared?.metre ?? Number.POSITIVE_INFINITY);
+  let most = Math.min((GROUND * share) / metres, sky / height, shared?.metre ?? Number.POSITIVE_INFINITY);
+  let scale = most;
   let rise = height * scale;
   let pad = new Pad();
-  for (let round = 0; round < 10; round++) {
+  for (let round = 0; round < 14; round++) {
     pad = new Pad();
     sketch(pad, who, draw, site, scale, rise, height * scale, month);
     const [left, top, right] = boundsOf(plantOf(pad).flatMap(({ marks }) => marks.map(([, path]) => path)));
@@ -192,10 +149,12 @@ function drawn(who: Individual, height: number, { month, album, scale: shared }:
     const room = Math.min((MIDDLE - EDGE) / (MIDDLE - left || 1), (end - MIDDLE) / (right - MIDDLE || 1));
     const missing = height * scale - (site.base[1] - top);
     const before = scale;
-    if (room < 1) scale *= room * 0.985;
-    if (top < 6) scale *= 0.96;
+    if (top < 6) most = scale * 0.96;
+    // What shrank too far, because the hand beside it was still large, grows again while there are rounds enough left.
+    if (room < 1 || (room > 1.04 && round < 5)) scale *= Math.max(0.3, room) * 0.985;
+    scale = Math.min(most, scale);
     rise = Math.max(4, Math.min(rise + missing * 0.85, height * before * 2.2)) * (scale / before);
-    if (room >= 1 && top >= 6 && Math.abs(missing) < 0.02 * height * scale) break;
+    if (room >= 1 && top >= 6 && scale === before && Math.abs(missing) < 0.02 * height * scale) break;
   }
   const whole = new Pad();
   drawSite(whole, habitat, site);
@@ -207,7 +166,7 @@ function drawn(who: Individual, height: number, { month, album, scale: shared }:
   const below = who.pictureOf('underground', album);
   // Runners go over the ground, or float where the plant does.
   if (below) drawBelow(whole, below, who.form('underground') === 'runners' ? site.base : site.bed);
-  if (afloat && site.water !== undefined && skeletonOf(who).draw === floatingRosette) drawHanging(whole, site.base);
+  if (afloat && site.water !== undefined && skeletonOf(who).hangs) drawHanging(whole, site.base);
   whole.pieces.push(...plant);
   for (const role of pad.shown) whole.show(role);
   for (const group of pad.unsure) whole.unsure.add(group);
@@ -218,141 +177,3 @@ function drawn(who: Individual, height: number, { month, album, scale: shared }:
 
 const plantOf = (pad: Pad) =>
   pad.pieces.filter(({ group }) => group === 'leaf' || group === 'stem' || group === 'flower');
-
-function sketch(
-  pad: Pad,
-  who: Individual,
-  draw: Skeleton,
-  site: Site,
-  scale: number,
-  rise: number,
-  height: number,
-  month: Month | undefined,
-): void {
-  const [length, width] = [who.metres('leaf-length'), who.metres('leaf-width')];
-  const shape = who.form('leaf-shape');
-  if (shape !== 'leafless' && !(isShape(shape) && length !== undefined && (width !== undefined || shape === 'divided')))
-    pad.unsure.add('leaf');
-  if (who.metres('height') === undefined || (who.isUnknown('stem-form') && who.isUnknown('growth-form')))
-    pad.unsure.add('stem');
-  const long = (length ?? 0.3 * (rise / scale)) * scale;
-  const wide = width === undefined ? long * (WIDE[shape ?? ''] ?? 0.5) : width * scale;
-  const form = who.form('flower-cluster');
-  const now = who.inMonth('flowering-month', month);
-  const size = who.metres('cluster-length');
-  // Where it is not known when it flowers, a broken outline says that there is something to be known.
-  if (size === undefined || now === undefined) pad.unsure.add('flower');
-  const some = Math.max(12, rise * (form?.endsWith('umbel') ? 0.3 : 0.2));
-  const single = form === 'single-leaf' ? long * 0.5 : some;
-  const head =
-    form !== undefined && now !== false && month !== undefined
-      ? { form, length: size === undefined ? single : size * scale, posture: who.form('cluster-posture'), side: 1 }
-      : undefined;
-  if (form === 'single-leaf') pad.unsure.delete('flower');
-  const thickness = (who.metres('stem-thickness') ?? 0) * scale;
-  draw({
-    pad,
-    random: new Random(who.random.word(), 3),
-    base: site.base,
-    bed: site.bed,
-    rise,
-    height,
-    leaf: {
-      // Divided leaves stand like an open hand on a stalk of their own, and like a feather along a stem.
-      shape: shape === 'divided' && who.form('leaf-arrangement') !== 'basal' ? 'pinnate' : (shape ?? 'oval'),
-      length: long,
-      width: wide,
-    },
-    leafHue: hueOf(who.form('leaf-colour'), LEAF_HUES),
-    patterned: who.form('leaf-colour') === 'patterned',
-    stemHue: hueOf(
-      who.form('stem-colour') ?? (who.form('stem-form') === 'no-stem' ? who.form('leaf-colour') : undefined),
-      LEAF_HUES,
-    ),
-    flowerHue: hueOf(who.form('flower-colour'), FLOWER_HUES),
-    thickness,
-    head,
-    form: (role) => who.form(role),
-  });
-  if (wide > 1.3 && width !== undefined && shape !== 'divided') pad.show('leaf-width');
-}
-
-/** Of a drawing of what lies below the ground: the box, and where its ground is (as the drawings of states have it). */
-const BELOW = { middle: 48, ground: 18, size: 0.6 };
-
-/** What lies below the ground, from the drawing of its state; not to scale, and never to be dug for. */
-function drawBelow(pad: Pad, drawing: Drawing, [x, y]: Point): void {
-  const { middle, ground, size } = BELOW;
-  const at = `translate(${x - middle * size} ${y - ground * size}) scale(${size})`;
-  for (const [pen, path] of drawing) {
-    if (pen === 'ground') continue;
-    // Nothing here is what a state is about.
-    pad.put('below', pen === 'mark' ? 'face' : pen === 'trace' ? 'line' : pen, path, at);
-    if (pen === 'mark') pad.put('below', 'wash-tan', path, at);
-  }
-  pad.show('underground');
-}
-
-/** Roots that hang in the water. */
-function drawHanging(pad: Pad, root: Point): void {
-  for (let i = -3; i <= 3; i++) {
-    const at = spine(root, 180 - i * 8, 30 - Math.abs(i) * 3, i * 3);
-    pad.put('below', 'fine', smooth([at(0), at(0.5), at(1)]));
-  }
-}
-
-/** Others of its kind behind it: how it grows together. They stand left of `to`. */
-function drawStand(pad: Pad, stand: string | undefined, plant: readonly Piece[], { base }: Site, to: number): void {
-  const outline = plant
-    .filter(({ group }) => group !== 'flower')
-    .flatMap(({ marks }) => marks.filter(([pen]) => pen === 'face').map(([, path]) => plain(path)))
-    .join('');
-  const bounds = boundsOf([outline]);
-  const spots: Readonly<Record<string, readonly (readonly [x: number, size: number])[]>> = {
-    'dense-stand': [
-      [30, 0.82],
-      [66, 0.9],
-      [100, 0.86],
-      [160, 0.9],
-      [194, 0.84],
-      [228, 0.78],
-    ],
-    mat: [
-      [34, 0.7],
-      [222, 0.66],
-    ],
-    scattered: [
-      [38, 0.62],
-      [222, 0.56],
-    ],
-    clump: [],
-    single: [],
-  };
-  if (stand === undefined) return;
-  pad.show('stand');
-  for (const [x, wanted] of spots[stand] ?? []) {
-    const size = Math.min(
-      wanted,
-      (x - 4) / Math.max(1, base[0] - bounds[0]),
-      (to - x) / Math.max(1, bounds[2] - base[0]),
-    );
-    if (outline === '' || size < 0.2) continue;
-    const [dx, dy] = [x - base[0] * size, base[1] * (1 - size)].map((value) => Math.round(value * 10) / 10);
-    pad.put('stand', 'scale', outline, `translate(${dx} ${dy}) scale(${Math.round(size * 100) / 100})`);
-  }
-  if (stand === 'clump')
-    pad.put(
-      'stand',
-      'tint',
-      smooth(
-        [
-          [base[0] - 34, base[1] + 1],
-          [base[0], base[1] - 5],
-          [base[0] + 36, base[1] + 1],
-          [base[0], base[1] + 4],
-        ],
-        true,
-      ),
-    );
-  if (stand === 'single') pad.put('stand', 'tint', ring([base[0] + 4, base[1] + 1], 12, 2.5));
-}

@@ -12,5 +12,13 @@ export function sharedScale(key: Key, taxa: readonly Taxon[], asked: Asked = {})
   const together = taxa.map(
     (taxon) => portraitOf(key, taxon, { ...asked, scale: { tall, metre: Number.POSITIVE_INFINITY } }).metre,
   );
-  return { tall, metre: Math.min(...figures.map(({ metre }) => metre), ...together.filter((metre) => metre > 0)) };
+  let metre = Math.min(...figures.map((figure) => figure.metre), ...together.filter((one) => one > 0));
+  // At the scale of another a plant may need a little more room than at its own: until all of them keep it.
+  for (let round = 0; round < 4; round++) {
+    const kept = taxa.map((taxon) => portraitOf(key, taxon, { ...asked, scale: { tall, metre } }).metre);
+    const least = Math.min(...kept.filter((one) => one > 0));
+    if (least >= metre) break;
+    metre = least;
+  }
+  return { tall, metre };
 }

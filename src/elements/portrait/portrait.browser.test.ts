@@ -52,13 +52,16 @@ test('the month is that of the session, and is turned by hand and by key', async
   expect(flowers(part)).toBeGreaterThan(0);
   await press(part, 'One month later');
   await press(part, 'One month later');
-  expect(month()).toBe('November: not in flower');
-  expect(flowers(part)).toBe(0);
+  // The plume stays, dry and of another colour.
+  expect(month()).toBe('November: in seed');
+  expect(flowers(part)).toBeGreaterThan(0);
+  expect(part.all('.flower .wash-tan').length).toBeGreaterThan(0);
   const later = part.all('.step')[1] as HTMLElement;
   later.focus();
   await userEvent.keyboard('{Enter}{Enter}');
   await part.part.updateComplete;
   expect(month()).toBe('January: not in flower');
+  expect(flowers(part)).toBe(0);
   expect(part.root.activeElement).toBe(later);
   await press(part, 'Show it in flower');
   expect(month()).toBe('August: in flower');

@@ -143,7 +143,7 @@ export class LeadwortPortrait extends LeadwortPart {
     </button>`;
     return html`<div class="months">
       ${step(-1, words.portrait.previous)}
-      <span role="status">${words.portrait.month(words.common.months[month], figure.flowering)}</span>
+      <span role="status">${words.portrait.month(words.common.months[month], figure.inSeed ? 'seed' : figure.flowering)}</span>
       ${step(1, words.portrait.next)}
     </div>`;
   }
