@@ -234,3 +234,13 @@ test('the whole meets no barrier that can be found by a machine, and nothing a s
   await expectAccessible(key);
   expectPolicyProof(key);
 });
+
+test('who helps nearby comes with the verdict, and knows the page’s own people', async () => {
+  const key = await opened();
+  key.contactPhone = '555-0142';
+  expect(part(key, 'nearby')).toBeNull();
+  for (let n = 0; n < 5 && !part(key, 'nearby'); n++) await answer(key);
+  await expect.poll(() => inside(key, 'nearby', 'a')?.getAttribute('href')).toBe('tel:5550142');
+  expect(inside(key, 'verdict', '[part=heading]')).not.toBeNull();
+  await expectAccessible(key);
+});

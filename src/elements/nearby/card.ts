@@ -62,6 +62,12 @@ function renderPlants({ area: { plants }, fits }: Offer, { words, language, name
   return fits ? nothing : html`<p>${words.otherPlants}</p>`;
 }
 
+/** An address may be broken before its host, and need not be elsewhere. */
+function breakable(text: string): TemplateResult {
+  const [name = '', host] = text.split('@');
+  return host === undefined ? html`${name}` : html`${name}@<wbr />${host}`;
+}
+
 export function renderContact(contact: Contact, programme: string, told: Told): TemplateResult {
   const { words, language } = told;
   const { person, phone, email, form, post, hours, languages } = contact;
@@ -72,7 +78,7 @@ export function renderContact(contact: Contact, programme: string, told: Told): 
   const link = (href: string | undefined, how: How, text: string) =>
     href === undefined
       ? html`<span>${text}</span>`
-      : html`<a class=${how === 'phone' ? 'solid' : 'outline'} href=${href} @click=${() => told.reach(programme, how)}>${text}</a>`;
+      : html`<a class=${how === 'phone' ? 'solid' : 'outline'} href=${href} @click=${() => told.reach(programme, how)}>${breakable(text)}</a>`;
   return html`<address class="contact" part="contact">
     ${person ? html`<b>${person}</b>` : nothing}
     ${about.length > 0 ? html`<span class="quiet">${about.join(' · ')}</span>` : nothing}

@@ -77,7 +77,8 @@ export function chartOf({ areas, landmarks }: Pick<Areas, 'areas' | 'landmarks'>
       const all = lines.map(moved);
       const longest = all.reduce((one, other) => (other.length > one.length ? other : one), all[0] ?? []);
       return {
-        at: toChart(longest[Math.floor(longest.length / 3)] as Position),
+        // A line is named near its beginning, for a creek its source, where little else runs.
+        at: toChart(longest[Math.min(1, longest.length - 1)] as Position),
         path: all
           .filter((line) => line.length > 1)
           .map((line) => pathOf(line))

@@ -2,10 +2,12 @@ import { css } from 'lit';
 
 export const styles = css`
   .nearby { display: grid; gap: 1em; padding: 1.5em 1em 0.5em; grid-template-columns: minmax(0, 1fr); }
+  /* What has nothing to say yet takes no room. */
+  .nearby > :empty, .nearby > [role='status']:not(:has(*)) { margin-block-start: -1em; }
   .heading { font-size: 1.4em; }
   .sub { font-size: 1.15em; margin-block-end: 0.4em; }
   .first { font-weight: 600; border-inline-start: 0.4em solid var(--line); padding-inline-start: 0.8em; }
-  a.solid, a.outline { display: inline-flex; align-items: center; justify-content: center; min-block-size: max(3em, 48px); text-decoration: none; overflow-wrap: anywhere; text-align: center; }
+  a.solid, a.outline { display: inline-flex; align-items: center; justify-content: center; min-block-size: max(3em, 48px); padding-inline: 0.9em; text-decoration: none; overflow-wrap: anywhere; text-align: center; }
   .choose { display: grid; gap: 0.5em; justify-items: start; }
   .choose > details { inline-size: 100%; border-block-start: 1px solid color-mix(in srgb, var(--line) 45%, transparent); }
   summary { display: flex; align-items: center; justify-content: space-between; gap: 0.75em; list-style: none; font-weight: 600; color: var(--ink); padding-block: 0.5em; }

@@ -1,18 +1,7 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import {
-  type Areas,
-  AreasError,
-  type Help,
-  helpAt,
-  isInside,
-  otherSide,
-  type Position,
-  readAreas,
-  readCoordinates,
-  type Spot,
-} from '../../guidance/nearby/index.ts';
-import { describeProblem } from '../../key/index.ts';
+import type { Areas, Help, Position, Spot } from '../../guidance/nearby/index.ts';
+import { describeProblem, type Problem } from '../../key/index.ts';
 import { type DeviceFault, type NearbyWords, nearbyWords } from '../../words/nearby/index.ts';
 import { fire } from '../shared/events.ts';
 import { languageAt, watchLanguage } from '../shared/language.ts';
@@ -21,10 +10,9 @@ import { LeadwortPart } from '../shared/part.ts';
 import { plantName } from '../shared/plant-name.ts';
 import { shared } from '../shared/styles.ts';
 import { type How, renderContact, renderOffer, type Told } from './card.ts';
-import { type Chart, chartOf } from './chart.ts';
 import { deviceSpot } from './device.ts';
-import { renderMap, spotOf } from './map.ts';
 import { styles } from './nearby.styles.ts';
+import type { Chart } from './places.ts';
 import { dayInWords, inBoth, inLanguage, placeInWords } from './said.ts';
 
 /** Mistakes of the file that are shown to whoever opens the page. */
@@ -32,8 +20,11 @@ const SHOWN = 5;
 
 type Loaded =
   | { readonly phase: 'none' | 'coming' }
-  | { readonly phase: 'failed'; readonly error: unknown }
-  | { readonly phase: 'here'; readonly areas: Areas; readonly chart: Chart };
+  /** With the mistakes of the file, when it came. */
+  | { readonly phase: 'failed'; readonly problems?: readonly Problem[] }
+  | { readonly phase: 'here'; readonly areas: Areas; readonly chart: Chart; readonly places: Places };
+type Here = Extract<Loaded, { phase: 'here' }>;
+type Places = typeof import('./places.ts');
 interface Chosen {
   readonly spot: Spot;
   readonly source: 'device' | 'typed' | 'map';
@@ -126,14 +117,26 @@ export class LeadwortNearby extends LeadwortPart {
     const load = new AbortController();
     this.#load = load;
     this.loaded = { phase: 'coming' };
-    let next: Loaded;
+    let next: Loaded = { phase: 'failed' };
     try {
-      const areas = readAreas(await fetchText(new URL(this.areas, document.baseURI), load.signal));
-      next = { phase: 'here', areas, chart: chartOf(goingOn(areas, this.#day)) };
-    } catch (error) {
-      next = { phase: 'failed', error };
+      const places = await import('./places.ts');
+      next = await this.#read(places, load.signal);
+    } catch {
+      // It is said, and can be tried again.
     }
     if (this.#load === load && !load.signal.aborted) this.loaded = next;
+  }
+
+  /** @throws what `fetchText` throws */
+  async #read(places: Places, signal: AbortSignal): Promise<Loaded> {
+    const text = await fetchText(new URL(this.areas, document.baseURI), signal);
+    try {
+      const areas = places.readAreas(text);
+      return { phase: 'here', areas, chart: places.chartOf(goingOn(areas, this.#day)), places };
+    } catch (error) {
+      if (error instanceof places.AreasError) return { phase: 'failed', problems: error.problems };
+      throw error;
+    }
   }
 
   /** The clock is read here and nowhere below. */
@@ -187,7 +190,7 @@ export class LeadwortNearby extends LeadwortPart {
     await this.#choose(answer, 'device');
   }
 
-  #take(event: SubmitEvent): void {
+  #take(event: SubmitEvent, { readCoordinates }: Places): void {
     event.preventDefault();
     const input = this.renderRoot.querySelector('input') as HTMLInputElement;
     const read = readCoordinates(input.value, this.#language);
@@ -232,7 +235,8 @@ export class LeadwortNearby extends LeadwortPart {
     };
   }
 
-  private renderChoose(words: NearbyWords, { areas, chart }: Extract<Loaded, { phase: 'here' }>): TemplateResult {
+  private renderChoose(words: NearbyWords, here: Here): TemplateResult {
+    const { areas, chart } = here;
     const { device, typed, cross } = this;
     const shown = goingOn(areas, this.#day);
     return html`<div class="choose">
@@ -246,19 +250,19 @@ export class LeadwortNearby extends LeadwortPart {
         <summary>${words.map}</summary>
         <div class="pointing">
           <p class="quiet" id="map-hint">${words.mapHint}</p>
-          ${renderMap(chart, shown, cross, words, this.#metric, {
+          ${here.places.renderMap(chart, shown, cross, words, this.#metric, {
             move: (next) => {
               this.cross = next;
             },
-            take: () => this.#takeCross(chart),
+            take: () => this.#takeCross(here),
           })}
-          <p role="status">${cross ? this.#crossSays(words, shown, chart, cross) : nothing}</p>
-          ${cross ? html`<button class="outline" type="button" @click=${() => this.#takeCross(chart)}>${words.mapUse}</button>` : nothing}
+          <p role="status">${cross ? this.#crossSays(words, here, cross) : nothing}</p>
+          ${cross ? html`<button class="outline" type="button" @click=${() => this.#takeCross(here)}>${words.mapUse}</button>` : nothing}
         </div>
       </details>
       <details class="by-numbers">
         <summary>${words.type}</summary>
-        <form novalidate @submit=${this.#take}>
+        <form novalidate @submit=${(event: SubmitEvent) => this.#take(event, here.places)}>
           <label for="numbers">${words.typeLabel}</label>
           <span class="quiet" id="numbers-hint">${words.typeHint}</span>
           <input id="numbers" type="text" autocomplete="off" autocapitalize="characters" spellcheck="false" maxlength="120" aria-describedby="numbers-hint numbers-wrong" aria-invalid=${typed ? 'true' : 'false'} />
@@ -269,26 +273,26 @@ export class LeadwortNearby extends LeadwortPart {
     </div>`;
   }
 
-  #takeCross(chart: Chart): void {
-    if (this.cross) void this.#choose(spotOf(this.cross, chart), 'map');
+  #takeCross({ chart, places }: Here): void {
+    if (this.cross) void this.#choose(places.spotOf(this.cross, chart), 'map');
   }
 
-  #crossSays(words: NearbyWords, { areas }: Pick<Areas, 'areas'>, chart: Chart, cross: Position): string {
-    const spot = spotOf(cross, chart);
-    const names = areas
-      .filter((area) => isInside(spot, area))
+  #crossSays(words: NearbyWords, { areas, chart, places }: Here, cross: Position): string {
+    const spot = places.spotOf(cross, chart);
+    const names = goingOn(areas, this.#day)
+      .areas.filter((area) => places.isInside(spot, area))
       .map(({ programme }) => inLanguage(programme, words.language));
     const place = placeInWords(spot, words);
     return names.length > 0 ? words.crossIn(place, names.join(', ')) : words.crossOut(place);
   }
 
-  private renderAnswer(words: NearbyWords, areas: Areas, told: Told): TemplateResult {
+  private renderAnswer(words: NearbyWords, { areas, places }: Here, told: Told): TemplateResult {
     const { chosen } = this;
     // The region is there before its text, so that the text is said aloud when it comes.
     if (!chosen) return html`<div class="answer" part="answer" role="status" tabindex="-1"></div>`;
     const { spot, source } = chosen;
-    const help = helpAt(spot, areas, this.#day, told.plant);
-    const other = source === 'typed' ? otherSide(spot, areas, this.#day) : undefined;
+    const help = places.helpAt(spot, areas, this.#day, told.plant);
+    const other = source === 'typed' ? places.otherSide(spot, areas, this.#day) : undefined;
     const day = (date: string) => dayInWords(date, words.language);
     return html`<div class="answer" part="answer" role="status" tabindex="-1">
         <p class="quiet">${words.place[source](placeInWords(spot, words), inBoth(spot.uncertainty, words, told.metric))}</p>
@@ -318,10 +322,10 @@ export class LeadwortNearby extends LeadwortPart {
     const page = phone !== '' || email !== '';
     const heading = (text: string) => html`<div role="heading" class="sub" aria-level=${told.level}>${text}</div>`;
     return html`<div class="asking">
-      ${heading(words.anyway)}
+      ${heading(this.chosen ? words.others : words.anyway)}
       ${
         page
-          ? html`<p>${words.page}</p>
+          ? html`<p><b>${words.page}</b></p>
             ${renderContact({ ...(phone ? { phone } : {}), ...(email ? { email } : {}), languages: [] }, 'page', told)}`
           : nothing
       }
@@ -336,13 +340,13 @@ export class LeadwortNearby extends LeadwortPart {
     </div>`;
   }
 
-  private renderFault(words: NearbyWords, error: unknown): TemplateResult {
+  private renderFault(words: NearbyWords, problems: readonly Problem[] | undefined): TemplateResult {
     const again = html`<button class="outline" type="button" @click=${() => this.#fetch()}>${words.retry}</button>`;
-    if (!(error instanceof AreasError)) return html`<p>${words.failed}</p>${again}`;
-    const rest = error.problems.length - SHOWN;
+    if (!problems) return html`<p>${words.failed}</p>${again}`;
+    const rest = problems.length - SHOWN;
     return html`<p>${words.mistakes}</p>
       <ul class="mistakes">
-        ${error.problems.slice(0, SHOWN).map((problem) => html`<li>${describeProblem(problem)}</li>`)}
+        ${problems.slice(0, SHOWN).map((problem) => html`<li>${describeProblem(problem)}</li>`)}
         ${rest > 0 ? html`<li>${words.more(rest)}</li>` : nothing}
       </ul>
       ${again}`;
@@ -359,9 +363,9 @@ export class LeadwortNearby extends LeadwortPart {
       ${nameless ? html`<p class="first">${words.askFirst}</p>` : nothing}
       <div role="status">
         ${loaded.phase === 'coming' ? html`<p class="quiet">${words.coming}</p>` : nothing}
-        ${loaded.phase === 'failed' ? this.renderFault(words, loaded.error) : nothing}
+        ${loaded.phase === 'failed' ? this.renderFault(words, loaded.problems) : nothing}
       </div>
-      ${loaded.phase === 'here' ? html`${this.renderAnswer(words, loaded.areas, told)}${this.renderChoose(words, loaded)}` : nothing}
+      ${loaded.phase === 'here' ? html`${this.renderAnswer(words, loaded, told)}${this.renderChoose(words, loaded)}` : nothing}
       ${this.renderAnyway(words, told)} ${this.#leaveIt ? nothing : this.renderUpstream(words, told)}
     </section>`;
   }

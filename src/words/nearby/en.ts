@@ -70,6 +70,7 @@ export const nearby: NearbyWords = {
   form: 'Fill in their form',
   newTab: 'opens a new tab',
   anyway: 'Ask without saying where',
+  others: 'Others you can ask',
   page: 'Whoever keeps this page',
   nobody:
     'This page names nobody to ask. Try your county extension office, or the state agency that looks after streams and wildlife.',

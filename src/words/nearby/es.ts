@@ -71,6 +71,7 @@ export const nearby: NearbyWords = {
   form: 'Llenar su formulario',
   newTab: 'se abre en otra pestaña',
   anyway: 'Preguntar sin decir dónde',
+  others: 'También puede preguntar aquí',
   page: 'Quienes llevan esta página',
   nobody:
     'Esta página no nombra a nadie a quien preguntar. Pruebe con la oficina de extensión de su condado o con la agencia estatal que cuida los arroyos y la vida silvestre.',

@@ -55,7 +55,9 @@ export interface NearbyWords {
   readonly write: (email: string) => string;
   readonly form: string;
   readonly newTab: string;
+  /** Above whom to ask wherever the plant is: before a place was said, and after. */
   readonly anyway: string;
+  readonly others: string;
   readonly page: string;
   readonly nobody: string;
   readonly yourself: string;
