@@ -5,8 +5,8 @@ import { SessionError } from './error.ts';
 import { forksOf } from './forks.ts';
 import { stateOrder } from './order.ts';
 import { effects, type RequestName, type Requests } from './requests.ts';
-import type { Asked, Question, SessionState, Snapshot } from './state.ts';
-import { type Walk, walk } from './walk.ts';
+import type { Asked, Question, SessionState, Snapshot, Way } from './state.ts';
+import { type Turn, type Walk, walk } from './walk.ts';
 import { wrongTurn } from './wrong-turn.ts';
 
 export interface SessionStart {
@@ -15,6 +15,9 @@ export interface SessionStart {
   readonly trail?: readonly KeyAnswer[];
   /** As `SessionState.took`, of the given trail. */
   readonly took?: ReadonlyMap<string, number>;
+  /** As of a session kept before. */
+  readonly way?: Way;
+  readonly turns?: readonly Turn[];
   /** A clock in milliseconds that never goes back; without one no answer is timed. */
   readonly clock?: () => number;
 }
@@ -49,8 +52,8 @@ export class SessionStore {
       trail: checked.answers,
       took: new Map(start.took),
       onward: false,
-      way: forksOf(prepared) ? 'couplets' : 'free',
-      turns: [],
+      way: forksOf(prepared) ? (start.way ?? 'couplets') : 'free',
+      turns: start.turns ?? [],
     };
     this.#snapshot = draw(prepared, this.#state);
   }

@@ -12,7 +12,19 @@ interface Rule {
 }
 
 const lit = ['lit', '@lit/context'];
-const below = ['engine', 'key', 'drawing', 'session', 'contexts', 'words', 'guidance', 'practice', 'report', 'version'];
+const below = [
+  'engine',
+  'key',
+  'drawing',
+  'session',
+  'contexts',
+  'words',
+  'guidance',
+  'practice',
+  'report',
+  'store',
+  'version',
+];
 
 export const rules: ReadonlyMap<string, Rule> = new Map([
   ['engine', { from: [], packages: [] }],
@@ -23,6 +35,7 @@ export const rules: ReadonlyMap<string, Rule> = new Map([
   ['guidance', { from: ['engine', 'key', 'words'], types: ['session'], packages: ['point-in-polygon-hao'] }],
   ['report', { from: ['engine', 'key', 'words', 'version'], types: ['session', 'guidance'], packages: ['exifr'] }],
   ['practice', { from: ['engine', 'key', 'session', 'words'], packages: [] }],
+  ['store', { from: ['key', 'session', 'report'], packages: ['idb'] }],
   ['contexts', { from: ['engine', 'key', 'session', 'version'], types: ['words'], packages: lit }],
   ['elements', { from: below, packages: [...lit, 'fuse.js'] }],
   ['command', { from: ['engine', 'key', 'drawing', 'report', 'words', 'version'], packages: ['node'] }],

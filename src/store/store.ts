@@ -1,0 +1,203 @@
+// Trails, finds, photographs and reports on their way, on the device of the person they belong to.
+import type { IDBPTransaction } from 'idb';
+import type { PreparedKey } from '../key/index.ts';
+import { type Find, FindError, toFind } from '../report/find/index.ts';
+import type { Parcel, ParcelPhoto } from '../report/send/index.ts';
+import { type Database, openDatabase, type Tables } from './database.ts';
+import { named } from './errors.ts';
+import { faultOfEntry } from './outbox/entry.ts';
+import type { AsideRecord, OutboxRecord, TrailRecord } from './records.ts';
+import { faultOfTrail, type RestoredTrail, restoreTrail } from './trail.ts';
+
+type Table = AsideRecord['from'];
+type KeyOf<T extends Table> = Tables[T]['key'];
+
+/** Every method throws StoreUnavailableError or StoreFullError when the device does not keep what it is given. */
+export class LeadwortStore {
+  readonly #db: Database;
+  readonly #now: () => Date;
+
+  private constructor(db: Database, now: () => Date) {
+    this.#db = db;
+    this.#now = now;
+  }
+
+  /** The store of a key, by its id. @throws StoreUnavailableError in private browsing, or when storage is switched off */
+  static async open(key: string, now: () => Date = () => new Date()): Promise<LeadwortStore> {
+    return new LeadwortStore(await openDatabase(key), now);
+  }
+
+  close(): void {
+    this.#db.close();
+  }
+
+  writeTrail(record: TrailRecord): Promise<void> {
+    return this.#write(['trails'], (tx) => [tx.objectStore('trails').put(record)]);
+  }
+
+  /** The trail of that name as it fits the key; undefined for none. What cannot be read, or no longer fits, is set aside. */
+  async readTrail(name: string, prepared: PreparedKey): Promise<RestoredTrail | undefined> {
+    const raw = await this.#get('trails', name);
+    if (raw === undefined) return undefined;
+    const fault =
+      faultOfTrail(raw) ??
+      (raw.key === prepared.key.id ? undefined : `key: expected ${prepared.key.id}, not ${raw.key}`);
+    if (fault !== undefined) {
+      await this.#setAside('trails', name, raw, fault);
+      return undefined;
+    }
+    const restored = restoreTrail(prepared, raw);
+    if (restored.left.length > 0) {
+      const { version } = prepared.key;
+      const now = { ...raw, answers: restored.start.trail ?? [], turns: restored.start.turns ?? [], version };
+      await this.#write(['trails', 'aside'], (tx) => [
+        tx.objectStore('aside').put(this.#aside('trails', raw, `answers that version ${version} does not know`)),
+        tx.objectStore('trails').put(now),
+      ]);
+    }
+    return restored;
+  }
+
+  /** Keeps a find and the photographs given; those it had and no longer names are let go. */
+  async writeFind(find: Find, photos: readonly ParcelPhoto[]): Promise<void> {
+    const bare = { ...find, photos: find.photos.map(({ data: _, ...photo }) => photo) };
+    const kept = new Set(find.photos.map(({ id }) => id));
+    const sending = new Set((await this.outbox()).filter((one) => one.find === find.id).flatMap((one) => one.photos));
+    const old = await this.#try(() => this.#db.getAllKeys('photos', photosOf(find.id)));
+    await this.#write(['finds', 'photos'], (tx) => [
+      tx.objectStore('finds').put({ id: find.id, format: 1, find: bare }),
+      ...photos.map(({ id, blob }) => tx.objectStore('photos').put({ find: find.id, id, format: 1, blob })),
+      ...old.filter(([, id]) => !kept.has(id) && !sending.has(id)).map((key) => tx.objectStore('photos').delete(key)),
+    ]);
+  }
+
+  /** Undefined for none, and for one that had to be set aside. */
+  async readFind(id: string): Promise<Find | undefined> {
+    const raw = await this.#get('finds', id);
+    if (raw === undefined) return undefined;
+    try {
+      return toFind(raw.find);
+    } catch (error) {
+      if (!(error instanceof FindError)) throw error;
+      await this.#setAside('finds', id, raw, error.message);
+      return undefined;
+    }
+  }
+
+  /** All finds that can be read. */
+  async finds(): Promise<readonly Find[]> {
+    const ids = await this.#try(() => this.#db.getAllKeys('finds'));
+    const finds = await Promise.all(ids.map((id) => this.readFind(id)));
+    return finds.filter((find) => find !== undefined);
+  }
+
+  async photos(find: string): Promise<readonly ParcelPhoto[]> {
+    const rows = await this.#try(() => this.#db.getAll('photos', photosOf(find)));
+    return rows.map(({ id, blob }) => ({ id, blob }));
+  }
+
+  /** Puts a parcel into the outbox with its photographs. One that is there already stays as it is, unless it was refused. */
+  async post(find: string, endpoint: string, parcel: Parcel): Promise<void> {
+    const now = this.#now().getTime();
+    const { key, find: text, photos } = parcel;
+    const ids = photos.map(({ id }) => id);
+    const fresh: OutboxRecord = {
+      ...{ key, format: 1, find, endpoint, text, photos: ids, state: 'waiting' },
+      ...{ tries: 0, since: now, next: now },
+    };
+    await this.#try(async () => {
+      const tx = this.#db.transaction(['outbox', 'photos'], 'readwrite');
+      const outbox = tx.objectStore('outbox');
+      const before = await outbox.get(key);
+      const done =
+        before && before.state !== 'refused'
+          ? []
+          : [
+              ...photos.map(({ id, blob }) => tx.objectStore('photos').put({ find, id, format: 1, blob })),
+              outbox.put({ ...fresh, tries: before?.tries ?? 0 }),
+            ];
+      await Promise.all([...done, tx.done]);
+    });
+  }
+
+  /** All that is on its way, was refused or has arrived. What cannot be read is set aside. */
+  async outbox(): Promise<readonly OutboxRecord[]> {
+    const rows = await this.#try(() => this.#db.getAll('outbox'));
+    const good: OutboxRecord[] = [];
+    for (const row of rows) {
+      const fault = faultOfEntry(row);
+      if (fault === undefined) good.push(row);
+      else await this.#setAside('outbox', row.key, row, fault);
+    }
+    return good;
+  }
+
+  /** Changes one record as it is at that moment, no other tab between; undefined leaves it. Returns what was written. */
+  change(key: string, to: (now: OutboxRecord) => OutboxRecord | undefined): Promise<OutboxRecord | undefined> {
+    return this.#try(async () => {
+      const tx = this.#db.transaction('outbox', 'readwrite');
+      const now = await tx.store.get(key);
+      const next = now && to(now);
+      await Promise.all([...(next ? [tx.store.put(next)] : []), tx.done]);
+      return next;
+    });
+  }
+
+  /** What a record sends; undefined when a photograph of it is gone. */
+  async parcel({ key, find, text, photos }: OutboxRecord): Promise<Parcel | undefined> {
+    const there = new Map((await this.photos(find)).map((photo) => [photo.id, photo]));
+    const all = photos.flatMap((id) => there.get(id) ?? []);
+    return all.length === photos.length ? { key, find: text, photos: all } : undefined;
+  }
+
+  /** What was set aside, oldest first. */
+  aside(): Promise<readonly AsideRecord[]> {
+    return this.#try(() => this.#db.getAll('aside'));
+  }
+
+  #aside(from: Table, raw: unknown, reason: string): AsideRecord {
+    return { from, format: 1, raw, reason, when: this.#now().toISOString() };
+  }
+
+  #setAside<T extends Table>(from: T, key: KeyOf<T>, raw: unknown, reason: string): Promise<void> {
+    return this.#write([from, 'aside'], (tx) => [
+      tx.objectStore('aside').put(this.#aside(from, raw, reason)),
+      tx.objectStore(from).delete(key as never),
+    ]);
+  }
+
+  #get<T extends Table>(table: T, key: KeyOf<T>) {
+    return this.#try(() => this.#db.get(table, key));
+  }
+
+  #write(tables: (Table | 'aside')[], writes: (tx: Writing) => readonly Promise<unknown>[]): Promise<void> {
+    return this.#try(async () => {
+      const tx = this.#db.transaction(tables, 'readwrite');
+      const done = tx.done;
+      try {
+        await Promise.all([...writes(tx as unknown as Writing), done]);
+      } catch (error) {
+        // All or nothing: what was written of it goes again.
+        try {
+          tx.abort();
+        } catch {
+          // It is over already.
+        }
+        await done.catch(() => undefined);
+        throw error;
+      }
+    });
+  }
+
+  async #try<T>(what: () => Promise<T>): Promise<T> {
+    try {
+      return await what();
+    } catch (error) {
+      throw named(error);
+    }
+  }
+}
+
+type Writing = IDBPTransaction<Tables, (Table | 'aside')[], 'readwrite'>;
+
+const photosOf = (find: string): IDBKeyRange => IDBKeyRange.bound([find, ''], [find, '\uffff']);
