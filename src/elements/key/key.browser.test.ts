@@ -235,12 +235,21 @@ test('the whole meets no barrier that can be found by a machine, and nothing a s
   expectPolicyProof(key);
 });
 
-test('who helps nearby comes with the verdict, and knows the page’s own people', async () => {
+test('who helps nearby comes with the verdict, from the page’s own file, and else nothing is asked for', async () => {
+  const position = (lon: number, lat: number) => [lon, lat];
+  const ring = [position(0, 0), position(1, 0), position(1, 1), position(0, 1), position(0, 0)];
+  const feature = {
+    type: 'Feature',
+    properties: { programme: 'Reed Watch', contacts: [{ phone: '555-0100' }], reviewed: '2026-05-01' },
+    geometry: { type: 'Polygon', coordinates: [ring] },
+  };
   const key = await opened();
-  key.contactPhone = '555-0142';
-  expect(part(key, 'nearby')).toBeNull();
-  for (let n = 0; n < 5 && !part(key, 'nearby'); n++) await answer(key);
-  await expect.poll(() => inside(key, 'nearby', 'a')?.getAttribute('href')).toBe('tel:5550142');
+  for (let n = 0; n < 5 && !inside(key, 'verdict', '[part=heading]'); n++) await answer(key);
   expect(inside(key, 'verdict', '[part=heading]')).not.toBeNull();
+  expect(part(key, 'nearby')).toBeNull();
+  key.contactPhone = '555-0142';
+  key.areas = addressOf({ type: 'FeatureCollection', features: [feature] });
+  await expect.poll(() => inside(key, 'nearby', '.choose')).not.toBeNull();
+  expect(inside(key, 'nearby', '.asking a')?.getAttribute('href')).toBe('tel:5550142');
   await expectAccessible(key);
 });

@@ -63,7 +63,7 @@ export class LeadwortKey extends LeadwortHolder {
 
   /** Ids of two or three plants to show side by side, separated by spaces; none: none. */
   @property() compare = '';
-  /** Address of the file that says who helps where, GeoJSON; without it only these two can be named. */
+  /** Address of the file that says who helps where, GeoJSON. */
   @property() areas = '';
   /** Telephone of whom to ask; nothing is dialled without a tap. */
   @property({ attribute: 'contact-phone' }) contactPhone = '';
@@ -130,7 +130,7 @@ export class LeadwortKey extends LeadwortHolder {
       () => undefined,
     );
     if (this.compare) this.#bring(['comparison']);
-    if (shownKind(this.provider.state.store.snapshot)) this.#bring(['nearby']);
+    if (this.areas && shownKind(this.provider.state.store.snapshot)) this.#bring(['nearby']);
     if (this.wide && this.provider.state.store.snapshot.walk) this.#bring(['stream']);
     const { shown } = this;
     if (this.#shown && shown && shown !== this.#shown && this.#pressed) void this.#focusShown();
@@ -247,7 +247,7 @@ export class LeadwortKey extends LeadwortHolder {
         </div>
         <div class="guidance">
           <leadwort-guidance part="guidance" .contactPhone=${this.contactPhone} .contactEmail=${this.contactEmail}></leadwort-guidance>
-          ${shownKind(snapshot) ? this.#renderNearby(settings) : nothing}
+          ${this.areas && shownKind(snapshot) ? this.#renderNearby(settings) : nothing}
           ${snapshot.answered > 0 && 'report' in words ? this.#renderReport(words as Words, settings) : nothing}
         </div>
         ${this.#renderFoot(snapshot, settings)}

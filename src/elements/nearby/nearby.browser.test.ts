@@ -285,20 +285,30 @@ describe('who helps', () => {
   });
 
   test('a way that is opened tells the page which programme and how, and nothing else', async () => {
-    const part = await ready({ contactPhone: '555-0142' });
+    const part = await ready();
     const told: unknown[] = [];
     part.addEventListener('leadwort-help', (event) => told.push(event.detail));
     await type(part, INSIDE);
     root(part).addEventListener('click', (event) => event.preventDefault());
     for (const link of find(part, '.programme').querySelectorAll('a')) link.click();
-    find(part, '.asking a').click();
     button(part, 'Write to extension').click();
     expect(told).toEqual([
       { programme: 'upper-fork', how: 'phone' },
       { programme: 'upper-fork', how: 'mail' },
       { programme: 'upper-fork', how: 'form' },
-      { programme: 'page', how: 'phone' },
       { programme: 'elsewhere', how: 'mail' },
+    ]);
+  });
+
+  test('without a file it names whoever keeps the page', async () => {
+    const part = await alone({ areas: '', contactPhone: '555-0142', contactEmail: 'plants@example.org' });
+    const told: unknown[] = [];
+    part.addEventListener('leadwort-help', (event) => told.push(event.detail));
+    root(part).addEventListener('click', (event) => event.preventDefault());
+    for (const link of find(part, '.asking').querySelectorAll('a')) link.click();
+    expect(told).toEqual([
+      { programme: 'page', how: 'phone' },
+      { programme: 'page', how: 'mail' },
     ]);
   });
 

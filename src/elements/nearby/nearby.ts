@@ -50,9 +50,9 @@ export class LeadwortNearby extends LeadwortPart {
 
   /** Address of the file of service areas, GeoJSON, resolved against the page. */
   @property() areas = '';
-  /** Telephone number of whoever keeps the page. */
+  /** Telephone number of whoever keeps the page, shown where the file names nobody to ask elsewhere. */
   @property({ attribute: 'contact-phone' }) contactPhone = '';
-  /** Mail address of whoever keeps the page. */
+  /** Mail address of the same. */
   @property({ attribute: 'contact-email' }) contactEmail = '';
   /** The day it is there, YYYY-MM-DD; today when left out. */
   @property() today = '';
@@ -319,7 +319,8 @@ export class LeadwortNearby extends LeadwortPart {
   private renderAnyway(words: NearbyWords, told: Told): TemplateResult {
     const elsewhere = this.loaded.phase === 'here' ? this.loaded.areas.elsewhere : undefined;
     const { contactPhone: phone, contactEmail: email } = this;
-    const page = phone !== '' || email !== '';
+    // Whoever keeps the page, where the file names nobody for everywhere else.
+    const page = !elsewhere && (phone !== '' || email !== '');
     const heading = (text: string) => html`<div role="heading" class="sub" aria-level=${told.level}>${text}</div>`;
     return html`<div class="asking">
       ${heading(this.chosen ? words.others : words.anyway)}
