@@ -66,8 +66,8 @@ export async function reporting({
     const input = part.find(picker) as HTMLInputElement;
     input.files = files.files;
     input.dispatchEvent(new Event('change'));
-    await vi.waitUntil(() => !(part.part as unknown as { working: boolean }).working, { timeout: 15_000 });
     await part.part.updateComplete;
+    await vi.waitUntil(() => part.root.querySelector('[role=status].working')?.textContent === '', { timeout: 15_000 });
   };
   const type = (field: string, text: string) => put(part.find(`#${field}`) as HTMLInputElement, text);
   return {

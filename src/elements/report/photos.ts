@@ -41,7 +41,7 @@ export function renderPhotos(desk: Desk, photos: PhotoDesk): TemplateResult {
       </ul>
       ${renderTaken(desk, photos, others)}
       ${picker(words.photos.add, undefined, photos, draft.photos.length === 0 && wanted.length === 0 ? 'solid' : 'outline')}
-      <p role="status">${working ? words.photos.working : nothing}</p>
+      <p role="status" class="working">${working ? words.photos.working : nothing}</p>
       <p class="wrong" role="alert">${trouble ? words.photos.trouble[trouble] : nothing}</p>
       ${
         draft.photos.length > 0

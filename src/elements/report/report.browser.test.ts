@@ -435,6 +435,16 @@ describe('it holds together', () => {
     });
   });
 
+  test('ticked and unticked in a hurry, no photograph keeps its hidden data', async () => {
+    const part = await reporting();
+    await part.photograph(['with-place.jpg', 'south-east.jpg']);
+    const box = part.find('#keep') as HTMLInputElement;
+    for (let press = 0; press < 4; press++) box.click();
+    await expect.poll(() => part.find('.working').textContent).toBe('');
+    const [file] = await handedOut(() => part.press('Save as a file'));
+    expect(readFind(file?.text as string).photos.map(({ hiddenDataKept }) => hiddenDataKept)).toEqual([false, false]);
+  });
+
   test('a change of language keeps what was typed and added', async () => {
     const part = await reporting();
     await part.fill();

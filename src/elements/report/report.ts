@@ -8,14 +8,12 @@ import {
   readFind,
   sendable,
   stampOf,
-  wantedPhotos,
   writeFind,
 } from '../../report/find/index.ts';
 import type { Report } from '../../report/forms/index.ts';
-import { PhotoError, preparePhoto, toBase64 } from '../../report/photos/index.ts';
 import type { Outcome } from '../../report/send/index.ts';
 import type { Snapshot } from '../../session/index.ts';
-import { type PhotoTrouble, type PlaceTrouble, type ReportWords, reportWords } from '../../words/report/index.ts';
+import { type PlaceTrouble, type ReportWords, reportWords } from '../../words/report/index.ts';
 import { drawingStyles } from '../shared/drawing.styles.ts';
 import { fire } from '../shared/events.ts';
 import { LeadwortPart } from '../shared/part.ts';
@@ -23,23 +21,24 @@ import { plantName, taxonOf } from '../shared/plant-name.ts';
 import { said } from '../shared/said.ts';
 import { shared } from '../shared/styles.ts';
 import type { Desk } from './desk.ts';
-import { blankDraft, type Draft, type DraftPhoto, type Field, hasContent, withField } from './draft.ts';
+import type { Draft, Field } from './draft.ts';
+import { Drafting } from './drafting.ts';
 import { fieldAt } from './faults.ts';
+import { renderFiles } from './files.ts';
 import { type Finding, findingOf } from './finding.ts';
+import { follow, nameOf, save, saveFind } from './handing.ts';
 import { type Keeper, memoryKeeper } from './keeper.ts';
+import { locate } from './locate.ts';
 import { renderMore } from './more.ts';
 import { draftOf, PictureError } from './opened.ts';
-import { paint, renderPhotos, type Wanted } from './photos.ts';
+import { paint, renderPhotos } from './photos.ts';
 import { renderDate, renderPlace } from './place.ts';
 import { renderPrinted } from './printed.ts';
 import { styles } from './report.styles.ts';
 import { renderResult } from './result.ts';
 import { type Note, renderSending, type Way } from './sending.ts';
-import { coordinatesOf } from './where.ts';
+import { wantedOf } from './wanted.ts';
 
-const MOST_PHOTOS = 12;
-/** Photographs asked for at once; more would not be taken (ours). */
-const MOST_WANTED = 5;
 const keeper = memoryKeeper();
 
 /**
@@ -75,22 +74,16 @@ export class LeadwortReport extends LeadwortPart {
   @property({ type: Boolean, reflect: true }) printing = false;
 
   @state() private text: ReportWords | undefined;
-  @state() private draft: Draft | undefined;
-  /** The report that was set aside for this one. */
-  @state() private aside: Draft | undefined;
+  /** Fields that a person has left: what is wrong with them is told. */
   @state() private left: ReadonlySet<Field> = new Set();
-  @state() private working = false;
   @state() private locating = false;
-  @state() private photoTrouble: PhotoTrouble | undefined;
   @state() private placeTrouble: PlaceTrouble | undefined;
   @state() private fileTrouble = '';
   @state() private note: Note | undefined;
   @state() private outcome: Outcome | undefined;
-  @state() private unkept = false;
   @state() private printed: Report | undefined;
 
-  /** Photographs as they came, for their place and for sending them so; only while the page stays open. */
-  readonly #originals = new Map<string, File>();
+  #drafting: Drafting | undefined;
   #finding: Finding | undefined;
   #stop: AbortController | undefined;
   #language = '';
@@ -105,23 +98,20 @@ export class LeadwortReport extends LeadwortPart {
   protected override willUpdate(): void {
     const snapshot = this.snapshot as Snapshot;
     this.#fetchWords(this.saying.language);
-    const key = snapshot.prepared.key.id;
-    if (key !== this.#key) {
-      this.#key = key;
-      this.draft = undefined;
-      void this.#begin(key);
-    }
+    this.#begin(snapshot.prepared.key.id);
     // A new plant is another report.
-    if (snapshot.trail.length === 0 && this.#answers > 0 && this.draft && !this.draft.base) this.#startAnew();
+    const left = snapshot.trail.length === 0 && this.#answers > 0;
     this.#answers = snapshot.trail.length;
-    const { draft, text } = this;
-    if (!draft || !text) return;
+    if (left && this.#drafting?.draft?.base === undefined) this.#turn((drafting, find) => drafting.startAnew(find));
+    const draft = this.#drafting?.draft;
+    if (!draft || !this.text) return;
     const { language, units } = this.saying;
     this.#finding = findingOf(draft, { base: this.#base(draft, snapshot), today: this.#today(), language, units });
   }
 
   protected override updated(): void {
-    if (this.draft) void paint(this.renderRoot, this.draft.photos);
+    const draft = this.#drafting?.draft;
+    if (draft) void paint(this.renderRoot, draft.photos);
   }
 
   override disconnectedCallback(): void {
@@ -152,12 +142,16 @@ export class LeadwortReport extends LeadwortPart {
     return this.#now().slice(0, 10);
   }
 
-  async #begin(key: string): Promise<void> {
-    const kept = await this.keeper.load(key).catch(() => undefined);
-    const before = await this.keeper.load(`${key}/before`).catch(() => undefined);
-    if (this.#key !== key || this.draft) return;
-    this.aside = before;
-    this.draft = kept ?? blankDraft(crypto.randomUUID(), this.#now(), this.#today());
+  #begin(key: string): void {
+    if (key === this.#key) return;
+    this.#key = key;
+    this.#finding = undefined;
+    this.#drafting = new Drafting(key, {
+      keeper: this.keeper,
+      now: () => this.#now(),
+      changed: () => this.requestUpdate(),
+    });
+    void this.#drafting.begin();
   }
 
   /** The key's part of the find. */
@@ -176,186 +170,86 @@ export class LeadwortReport extends LeadwortPart {
     );
   }
 
-  #change(next: Draft): void {
-    this.draft = { ...next, changed: this.#now() };
-    if (this.note !== 'sending') this.note = undefined;
-    this.#keep();
-  }
-
-  #keep(): void {
-    if (this.draft) this.#keepUnder(this.#key, this.draft);
-  }
-
-  #keepUnder(name: string, draft: Draft): void {
-    this.keeper.save(name, draft).then(
-      () => {
-        this.unkept = false;
-      },
-      () => {
-        this.unkept = true;
-      },
-    );
-  }
-
   #set(field: Field, value: string): void {
-    const { draft } = this;
-    if (!draft) return;
-    let next = withField(draft, field, value);
-    // What is typed over a place from elsewhere is typed, and as uncertain as it is written.
-    if (field === 'place') next = withField(withField(next, 'source', 'typed'), 'uncertainty', '');
     this.placeTrouble = undefined;
-    this.#change(next);
-    if (field === 'keep') void this.#rekeep(value === 'yes');
-  }
-
-  // ---- photographs
-
-  async #add(files: readonly File[], wants: string | undefined): Promise<void> {
-    this.photoTrouble = undefined;
-    this.working = true;
-    try {
-      for (const file of files) {
-        if ((this.draft?.photos.length ?? 0) >= MOST_PHOTOS) {
-          this.photoTrouble = 'too-many';
-          break;
-        }
-        const id = crypto.randomUUID();
-        const photo = await this.#prepared(id, file, this.draft?.fields.keep === 'yes');
-        this.#originals.set(id, file);
-        if (this.draft)
-          this.#change({ ...this.draft, photos: [...this.draft.photos, { ...photo, ...(wants ? { wants } : {}) }] });
-      }
-    } catch (error) {
-      if (!(error instanceof PhotoError)) throw error;
-      this.photoTrouble = error.code;
-    } finally {
-      this.working = false;
-    }
-  }
-
-  async #prepared(id: string, file: File, keep: boolean): Promise<DraftPhoto> {
-    const { blob, type, width, height, sha256, hiddenDataKept } = await preparePhoto(file, keep);
-    return { id, type, width, height, bytes: blob.size, sha256, hiddenDataKept, blob };
-  }
-
-  /** Makes the photographs anew with or without their hidden data, as far as they are here as they came. */
-  async #rekeep(keep: boolean): Promise<void> {
-    this.working = true;
-    try {
-      for (const { id, hiddenDataKept } of this.draft?.photos ?? []) {
-        const file = this.#originals.get(id);
-        const from = file ?? this.draft?.photos.find((one) => one.id === id)?.blob;
-        // What is no longer here as it came cannot be sent so; but what was kept can always be stripped.
-        if (hiddenDataKept === keep || !from || (keep && !file)) continue;
-        const photo = await this.#prepared(id, from as File, keep);
-        const { draft } = this;
-        if (draft)
-          this.#change({ ...draft, photos: draft.photos.map((one) => (one.id === id ? { ...one, ...photo } : one)) });
-      }
-    } catch (error) {
-      if (!(error instanceof PhotoError)) throw error;
-      this.photoTrouble = error.code;
-    } finally {
-      this.working = false;
-    }
+    if (this.note !== 'sending') this.note = undefined;
+    this.#drafting?.set(field, value);
   }
 
   #remove(id: string): void {
-    const { draft } = this;
-    if (!draft) return;
-    this.#originals.delete(id);
-    this.photoTrouble = undefined;
-    this.#change({ ...draft, photos: draft.photos.filter((one) => one.id !== id) });
+    this.#drafting?.remove(id);
     this.renderRoot.querySelector<HTMLElement>('.photos .picker input')?.focus();
   }
 
-  // ---- place
-
-  #locate(): void {
+  async #locate(): Promise<void> {
+    const drafting = this.#drafting;
+    const id = drafting?.draft?.id;
+    if (!drafting || id === undefined) return;
     this.placeTrouble = undefined;
-    const places = window.isSecureContext ? navigator.geolocation : undefined;
-    if (!places) {
-      this.placeTrouble = 'insecure';
-      return;
-    }
     this.locating = true;
-    places.getCurrentPosition(
-      ({ coords }) => {
-        this.locating = false;
-        this.#put({ lat: coords.latitude, lon: coords.longitude, uncertainty: coords.accuracy }, 'device');
-      },
-      ({ code }) => {
-        this.locating = false;
-        this.placeTrouble = code === 1 ? 'denied' : code === 3 ? 'timeout' : 'unavailable';
-      },
-      { enableHighAccuracy: true, timeout: 30_000, maximumAge: 0 },
-    );
-  }
-
-  #put(at: { lat: number; lon: number; uncertainty?: number }, source: 'device' | 'photo'): void {
-    const { draft } = this;
-    if (!draft) return;
-    const metres = at.uncertainty ?? 0;
-    const us = this.saying.units === 'us';
-    const fields = {
-      ...draft.fields,
-      place: coordinatesOf(at),
-      source,
-      uncertainty: metres > 0 ? String(Math.ceil(us ? metres / 0.3048 : metres)) : '',
-      uncertaintyUnit: us ? 'ft' : 'm',
-    };
-    this.#change({ ...draft, fields });
+    const located = await locate();
+    this.locating = false;
+    if ('trouble' in located) this.placeTrouble = located.trouble;
+    else drafting.put(id, located, 'device', this.saying.units);
   }
 
   async #placeInPhoto(): Promise<void> {
+    const drafting = this.#drafting;
+    const id = drafting?.draft?.id;
+    if (!drafting || id === undefined) return;
     this.placeTrouble = undefined;
-    try {
-      const { takenAt } = await import('../../report/photos/position.ts');
-      for (const file of this.#originals.values()) {
-        const taken = await takenAt(file);
-        if (!taken) continue;
-        this.#put(taken, 'photo');
-        if (taken.date && taken.date <= this.#today() && this.draft)
-          this.#change(withField(this.draft, 'date', taken.date));
-        return;
-      }
-      this.placeTrouble = 'no-place-in-photo';
-    } catch {
+    const reading = await import('../../report/photos/position.ts').catch(() => undefined);
+    if (!reading) {
       this.note = 'late';
+      return;
     }
+    for (const file of drafting.originals.values()) {
+      const taken = await reading.takenAt(file);
+      if (!taken) continue;
+      const { date, ...at } = taken;
+      drafting.put(id, { ...at, ...(date && date <= this.#today() ? { date } : {}) }, 'photo', this.saying.units);
+      return;
+    }
+    this.placeTrouble = 'no-place-in-photo';
   }
 
-  // ---- out
-
   async #send(): Promise<void> {
-    const { draft } = this;
+    const drafting = this.#drafting;
+    const draft = drafting?.draft;
     const finding = this.#finding;
-    if (!draft || !finding || this.note === 'sending') return;
-    if (!this.#ready(finding)) return;
+    if (!draft || !finding || drafting.working || this.note === 'sending' || !this.#ready(finding)) return;
     this.outcome = undefined;
     this.note = 'sending';
     const stop = new AbortController();
     this.#stop = stop;
-    try {
-      const { parcelOf, send } = await import('../../report/send/index.ts');
-      const told = sendable(finding.find);
-      const parcel = await parcelOf(draft.id, writeFind(told), draft.photos);
-      const endpoint = new URL(this.endpoint, document.baseURI).href;
-      const outcome = await send(parcel, { endpoint, signal: stop.signal, now: () => this.clock().getTime() });
-      this.note = undefined;
-      this.outcome = outcome;
-      if (outcome.state === 'sent' && this.draft) {
-        this.draft = { ...this.draft, sent: { receipt: outcome.receipt, find: JSON.stringify(told) } };
-        this.#keep();
-        fire(this, 'leadwort-report', { how: 'sent' });
-      }
-      await this.updateComplete;
-      this.renderRoot.querySelector<HTMLElement>('#arrived, .waiting, .refused')?.focus();
-    } catch (error) {
-      // Stopped: back to where it was. Otherwise the part that sends did not come.
-      this.note = stop.signal.aborted ? undefined : 'late';
-      if (!stop.signal.aborted && !(error instanceof TypeError)) throw error;
+    const sending = await import('../../report/send/index.ts').catch(() => undefined);
+    if (!sending) {
+      this.note = 'late';
+      return;
     }
+    const told = sendable(finding.find);
+    const parcel = await sending.parcelOf(draft.id, writeFind(told), draft.photos);
+    const outcome = await sending
+      .send(parcel, {
+        endpoint: new URL(this.endpoint, document.baseURI).href,
+        signal: stop.signal,
+        now: () => this.clock().getTime(),
+      })
+      .catch((error: unknown) => {
+        if (!stop.signal.aborted) throw error;
+        return undefined;
+      });
+    this.note = undefined;
+    if (!outcome) return;
+    if (outcome.state === 'sent') {
+      drafting.arrived(draft.id, { receipt: outcome.receipt, find: JSON.stringify(told) });
+      fire(this, 'leadwort-report', { how: 'sent' });
+    }
+    // Meanwhile the person may have turned to another report.
+    if (drafting.draft?.id !== draft.id) return;
+    this.outcome = outcome;
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>('#arrived, .waiting, .refused')?.focus();
   }
 
   /** Goes to the first thing that is missing or cannot be read; true when there is none. */
@@ -374,40 +268,29 @@ export class LeadwortReport extends LeadwortPart {
   }
 
   async #take(way: Way): Promise<void> {
-    const { draft } = this;
+    const draft = this.#drafting?.draft;
     const finding = this.#finding;
-    if (!draft || !finding) return;
-    try {
-      await this.#takeOut(way, draft, finding.find);
-      fire(this, 'leadwort-report', { how: way });
-    } catch (error) {
-      // What fetches a part says no more than this when it does not come.
-      if (!(error instanceof TypeError)) throw error;
-      this.note = 'late';
-    }
-  }
-
-  async #takeOut(way: Way, draft: Draft, find: Find): Promise<void> {
-    const name = `find-${draft.id.slice(0, 8)}`;
-    if (way === 'file') return this.#save(name, draft, find);
-    const out = await import('./outgoing.ts');
-    const taking = { find, key: (this.snapshot as Snapshot).prepared.key, saying: this.saying };
-    if (way === 'map') save(out.toMap(taking), 'application/geo+json', `${name}.geojson`);
-    else if (way === 'table') save(out.toTable(taking), 'text/csv', `${name}.csv`);
-    else if (way === 'print') await this.#print(out.toPrint(taking), draft);
+    if (!draft || !finding || this.#drafting?.working) return;
+    const { find } = finding;
+    if (way === 'file') await saveFind(draft, find);
     else {
-      const { url, whole } = out.toMail(taking, this.contactEmail);
-      // What does not fit goes as a file beside it.
-      if (!whole) await this.#save(name, draft, find);
-      follow(url);
+      const out = await import('./outgoing.ts').catch(() => undefined);
+      if (!out) {
+        this.note = 'late';
+        return;
+      }
+      const taking = { find, key: (this.snapshot as Snapshot).prepared.key, saying: this.saying };
+      if (way === 'map') save(out.toMap(taking), 'application/geo+json', `${nameOf(draft)}.geojson`);
+      else if (way === 'table') save(out.toTable(taking), 'text/csv', `${nameOf(draft)}.csv`);
+      else if (way === 'print') await this.#print(out.toPrint(taking), draft);
+      else {
+        const { url, whole } = out.toMail(taking, this.contactEmail);
+        // What does not fit goes as a file beside it.
+        if (!whole) await saveFind(draft, find);
+        follow(url);
+      }
     }
-  }
-
-  async #save(name: string, draft: Draft, find: Find): Promise<void> {
-    const photos = await Promise.all(
-      draft.photos.map(async ({ blob, ...photo }) => ({ ...photo, data: await toBase64(blob) })),
-    );
-    save(writeFind({ ...find, photos }), 'application/json', `${name}.json`);
+    fire(this, 'leadwort-report', { how: way });
   }
 
   async #print(report: Report, draft: Draft): Promise<void> {
@@ -423,14 +306,20 @@ export class LeadwortReport extends LeadwortPart {
   async #open(file: File): Promise<void> {
     this.fileTrouble = '';
     try {
-      const find = readFind(await file.text());
-      const draft = draftOf(find);
-      this.#setAside();
-      this.#turnTo(draft);
+      const draft = draftOf(readFind(await file.text()));
+      this.#turn((drafting, find) => drafting.open(draft, find));
     } catch (error) {
       if (!(error instanceof FindError) && !(error instanceof PictureError)) throw error;
       this.fileTrouble = error.message;
     }
+  }
+
+  /** Turns to another report; `find` is what there is to be set aside. */
+  #turn(to: (drafting: Drafting, find: Find | undefined) => void): void {
+    this.outcome = undefined;
+    this.left = new Set();
+    if (this.note !== 'sending') this.note = undefined;
+    if (this.#drafting) to(this.#drafting, this.#finding?.find);
   }
 
   async #copy(words: string): Promise<void> {
@@ -440,53 +329,7 @@ export class LeadwortReport extends LeadwortPart {
     );
   }
 
-  /** Keeps what there is, with what the key said of it, so that it can be taken up again. */
-  #setAside(): void {
-    const { draft } = this;
-    const finding = this.#finding;
-    if (!draft || !finding || !hasContent(draft)) return;
-    this.aside = { ...draft, base: finding.find };
-    this.#keepUnder(`${this.#key}/before`, this.aside);
-  }
-
-  #turnTo(draft: Draft): void {
-    this.#originals.clear();
-    this.outcome = undefined;
-    this.left = new Set();
-    this.#change(draft);
-  }
-
-  #startAnew(): void {
-    this.#setAside();
-    this.#turnTo(blankDraft(crypto.randomUUID(), this.#now(), this.#today()));
-  }
-
-  #takeUpBefore(): void {
-    const { aside } = this;
-    if (!aside) return;
-    this.aside = undefined;
-    this.keeper.drop(`${this.#key}/before`).catch(() => undefined);
-    this.#setAside();
-    this.#turnTo(aside);
-  }
-
   // ---- drawing
-
-  #wanted(text: ReportWords, find: Find): Wanted[] {
-    const { prepared, month } = this.snapshot as Snapshot;
-    const answered = new Map(find.trail.map(({ character, states }) => [character, states?.[0]]));
-    return wantedPhotos(prepared, find.standing, month)
-      .slice(0, MOST_WANTED)
-      .map(({ id, settles }) => ({
-        id,
-        words: text.photos.wants[id],
-        views: settles.flatMap((character) => {
-          const known = prepared.key.characters[prepared.characterIndex.get(character) ?? -1];
-          const state = answered.get(character) ?? known?.states[0]?.id;
-          return state === undefined ? [] : [`${character}/${state}`];
-        }),
-      }));
-  }
 
   #desk(draft: Draft, text: ReportWords, { troubles }: Finding): Desk {
     const { outcome } = this;
@@ -525,89 +368,61 @@ export class LeadwortReport extends LeadwortPart {
   }
 
   override render() {
-    const { draft, text, snapshot, outcome, note } = this;
+    const { text, snapshot, outcome, note } = this;
+    const drafting = this.#drafting;
+    const draft = drafting?.draft;
     const finding = this.#finding;
     if (!snapshot || !draft || !text || !finding || (snapshot.answered === 0 && !draft.base)) return nothing;
+    if (!window.isSecureContext) return html`<p>${text.insecure}</p>`;
     const { find } = finding;
     const level = this.settings?.headingLevel ?? 2;
-    if (!window.isSecureContext) return html`<p>${text.insecure}</p>`;
     const desk = this.#desk(draft, text, finding);
-    const result = { find, nameOf: this.#nameOf(find), opened: draft.base !== undefined };
-    const lacking = lacks(find);
-    const stale = draft.sent !== undefined && draft.sent.find !== JSON.stringify(sendable(find));
     return html`<div class="form" lang=${text.language}>
         <div role="heading" aria-level=${level} class="heading">${text.heading}</div>
         <p>${text.intro}</p>
         <p class="quiet">${text.stays}</p>
-        ${this.unkept ? html`<p class="warn" role="status">${text.out.unkept}</p>` : nothing}
+        ${drafting.unkept ? html`<p class="warn" role="status">${text.out.unkept}</p>` : nothing}
         ${renderPhotos(desk, {
-          wanted: this.#wanted(text, find),
-          working: this.working,
-          trouble: this.photoTrouble,
-          add: (files, wants) => void this.#add(files, wants),
+          wanted: wantedOf(snapshot, find, text),
+          working: drafting.working,
+          trouble: drafting.photoTrouble,
+          add: (files, wants) => void drafting.add(files, wants),
           remove: (id) => this.#remove(id),
         })}
         ${renderPlace(desk, {
           place: find.place,
           locating: this.locating,
           trouble: this.placeTrouble,
-          locate: () => this.#locate(),
-          fromPhoto: this.#originals.size > 0 ? () => void this.#placeInPhoto() : undefined,
+          locate: () => void this.#locate(),
+          fromPhoto: drafting.originals.size > 0 ? () => void this.#placeInPhoto() : undefined,
         })}
-        ${renderDate(desk, this.#today(), find.date !== undefined)} ${renderResult(desk, result)}
+        ${renderDate(desk, this.#today(), find.date !== undefined)}
+        ${renderResult(desk, { find, nameOf: this.#nameOf(find), opened: draft.base !== undefined })}
         <details part="more" class="more">
           <summary>${text.more.heading}</summary>
           <div class="inside">${renderMore(desk)}</div>
         </details>
         ${renderSending(desk, {
           endpoint: this.endpoint !== '',
-          lacking,
+          lacking: lacks(find),
           note,
           outcome,
           receipt: draft.sent?.receipt,
-          stale,
+          stale: draft.sent !== undefined && draft.sent.find !== JSON.stringify(sendable(find)),
           send: () => void this.#send(),
           stop: () => this.#stop?.abort(),
           take: (way) => void this.#take(way),
           copy: (words) => void this.#copy(words),
         })}
-        ${this.#renderFiles(text)}
+        ${renderFiles(text, {
+          trouble: this.fileTrouble,
+          open: (file) => void this.#open(file),
+          takeUp: drafting.aside ? () => this.#turn((now, left) => now.takeUp(left)) : undefined,
+          startAnew: () => this.#turn((now, left) => now.startAnew(left)),
+        })}
       </div>
       ${this.printed ? renderPrinted(this.printed, level) : nothing}`;
   }
-
-  #renderFiles({ out }: ReportWords) {
-    const chosen = (event: Event) => {
-      const input = event.currentTarget as HTMLInputElement;
-      const [file] = input.files ?? [];
-      input.value = '';
-      if (file) void this.#open(file);
-    };
-    return html`<div class="files">
-      <label class="picker outline target">
-        <input class="unseen" type="file" accept="application/json,.json" @change=${chosen} />
-        <span>${out.open}</span>
-      </label>
-      <p class="quiet">${out.openHelp}</p>
-      <div role="alert">${this.fileTrouble ? html`<p class="wrong">${out.badFile}</p><pre>${this.fileTrouble}</pre>` : nothing}</div>
-      ${this.aside ? html`<button class="plain" type="button" @click=${() => this.#takeUpBefore()}>${out.before}</button>` : nothing}
-      <button class="plain" type="button" @click=${() => this.#startAnew()}>${out.fresh}</button>
-    </div>`;
-  }
-}
-
-/** Hands a file to the browser's downloads. */
-function save(text: string, type: string, name: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
-  follow(address, name);
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
-}
-
-function follow(address: string, download?: string): void {
-  const link = document.createElement('a');
-  link.href = address;
-  if (download !== undefined) link.download = download;
-  link.click();
 }
 
 declare global {
