@@ -5,6 +5,8 @@ import type { ExitCode, Io } from './io.ts';
 export interface Operand {
   readonly name: string;
   readonly help: string;
+  /** One or more of them; only the last may be. */
+  readonly many?: true;
 }
 
 export interface Option {

@@ -6,7 +6,8 @@ import { couplets } from './couplets.ts';
 import { draw } from './draw.ts';
 import { handout } from './handout.ts';
 import { identify } from './identify.ts';
+import { learn } from './learn.ts';
 import { sheet } from './sheet.ts';
 import { trial } from './trial.ts';
 
-export const COMMANDS: readonly Command[] = [check, bundle, draw, couplets, identify, sheet, handout, trial];
+export const COMMANDS: readonly Command[] = [check, bundle, draw, couplets, identify, sheet, handout, trial, learn];

@@ -11,7 +11,7 @@ export function readGiven({ name, operands, options }: Command, words: readonly 
   if (values.help === true) return 'help';
   const missing = operands[positionals.length];
   if (missing !== undefined) throw new UsageError(`${missing.name} is missing: ${missing.help}.`, name);
-  if (positionals.length > operands.length) {
+  if (positionals.length > operands.length && operands.at(-1)?.many !== true) {
     throw new UsageError(`"${positionals[operands.length]}" is one word too many.`, name);
   }
   if (positionals.includes('')) throw new UsageError('an empty word stands where a path is needed.', name);

@@ -3,12 +3,12 @@ import type { Command } from '../command.ts';
 import { table } from './table.ts';
 
 /** `leadwort bundle FOLDER -o FILE` */
-export function synopsis({ name, operands, options }: Command): string {
+export function synopsis({ name: command, operands, options }: Command): string {
   const parts = Object.entries(options).map(([option, { short, value, required }]) => {
     const text = [short === undefined ? `--${option}` : `-${short}`, ...(value === undefined ? [] : [value])].join(' ');
     return required ? text : `[${text}]`;
   });
-  return ['leadwort', name, ...operands.map((operand) => operand.name), ...parts].join(' ');
+  return ['leadwort', command, ...operands.map(({ name, many }) => (many ? `${name}...` : name)), ...parts].join(' ');
 }
 
 const EXIT_CODES = [

@@ -1,0 +1,1 @@
+export { type Learned, learnFrom, type NotCounted, type Source } from './learn.ts';
