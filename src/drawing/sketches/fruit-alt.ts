@@ -15,8 +15,8 @@ export const FRUIT_ALT: Readonly<Record<string, Sketch['alt']>> = {
     es: 'Semillas que el viento se lleva de un tallo peludo, cada una colgada de un mechón de pelos finos.',
   },
   nutlet: {
-    en: 'A tuft of brown, pointed scales and one tiny drop-shaped nutlet from it, no more than a dot on a fingertip.',
-    es: 'Un mechón de escamas cafés y puntiagudas y una nuececita en forma de gota, apenas un punto en la yema de un dedo.',
+    en: 'A tuft of brown spikelets with overlapping scales, and one tiny drop-shaped nutlet from it, no more than a dot on a fingertip.',
+    es: 'Un mechón de espiguillas cafés con escamas encimadas y una nuececita en forma de gota, apenas un punto en la yema de un dedo.',
   },
   'red-berry': {
     en: 'Bright red, shiny berries crowded on an upright stalk, each smaller than the coin beside them.',

@@ -1,7 +1,7 @@
 // Dry fruits: grains, nutlets, pods, and fruits that split. Close-ups, with a fingertip or a coin for the size.
 import type { Drawing } from '../../key/index.ts';
 import { bezier, ellipse, from, type Point, smooth, straight } from '../geometry.ts';
-import { arc, dot, hair, lens, petal, spot, upTo } from './flower-strokes.ts';
+import { arc, dot, hair, lens, spot, upTo } from './flower-strokes.ts';
 import { coin, FINGER, FINGERTIP, onFinger } from './fruit-scale.ts';
 
 function grain(): Drawing {
@@ -75,21 +75,35 @@ function beads(): Drawing {
 }
 
 function nutlet(): Drawing {
-  const foot: Point = [34, 74];
-  const scales = [-62, 62, -38, 38, -14, 14].map((lean) =>
-    petal(foot, from(foot, lean, 34 + 8 * Math.cos(lean / 40)), 16, 0.8),
-  );
+  const foot: Point = [33, 78];
+  /** Spikelets: scales that overlap like the tiles of a roof. */
+  const spikelets = (
+    [
+      [-36, 40],
+      [38, 42],
+      [0, 54],
+    ] as const
+  ).map(([lean, length]) => {
+    const at = from(foot, lean, 8);
+    const tiles = [0.26, 0.44, 0.62, 0.78].map((share) => {
+      const half = 8.5 * Math.sin(Math.PI * share);
+      const point = from(at, lean, length * (share + 0.08));
+      const side = (turn: number) => from(from(at, lean, length * (share - 0.06)), lean + turn, half);
+      return straight([side(-90), point, side(90)]);
+    });
+    return { stalk: straight([foot, at]), shape: lens(at, from(at, lean, length), 17), tiles: tiles.join('') };
+  });
   const nut = 'M70 20C77 26 79 34 75 41C73 45 67 45 65 41C61 34 63 26 70 20Z';
   return [
     ...FINGERTIP,
-    ['line', straight([[34, 96], foot])],
-    ...scales.flatMap(
-      (scale): Drawing => [
-        ['face', scale],
-        ['wash-brown', scale],
+    ['line', straight([[33, 96], foot]) + spikelets.map(({ stalk }) => stalk).join('')],
+    ...spikelets.flatMap(
+      ({ shape, tiles }): Drawing => [
+        ['face', shape],
+        ['wash-brown', shape],
+        ['fine', tiles],
       ],
     ),
-    ['fine', [-38, 38, -14, 14].map((lean) => arc(from(foot, lean, 8), from(foot, lean, 32), 0)).join('')],
     ['face', nut],
     ['mark', nut],
     ['fine', 'M70 20L70 14M67 38C68 40 70 41 72 40'],
@@ -224,11 +238,11 @@ function splitting(): Drawing {
       return [36 + side * (x * 1 + shift) + a, 46 + b];
     };
     return {
-      shape: smooth([p(0, -26), p(11, -25), p(21, -16), p(25, 0), p(21, 16), p(11, 25), p(0, 26), p(2, 0)], true),
-      ribs: smooth([p(7, -24), p(12, 0), p(7, 24)]) + smooth([p(15, -20), p(19, 0), p(15, 20)]),
+      shape: smooth([p(0, -27), p(9, -24), p(16, -14), p(18, 0), p(15, 14), p(8, 23), p(0, 26), p(1, 0)], true),
+      ribs: smooth([p(4, -23), p(7, 0), p(4, 22)]) + smooth([p(10, -20), p(13, 0), p(9, 19)]),
     };
   };
-  const [left, right] = [half(-1, 3, 3), half(1, 5, -9)];
+  const [left, right] = [half(-1, 6, 8), half(1, 8, -12)];
   return [
     ...FINGERTIP,
     ['line', 'M36 96C36 88 37 80 36 74M36 76C35 60 33 40 34 24M36 76C38 60 40 44 39 26'],

@@ -4,7 +4,7 @@ import { type Curve, curved, ellipse, from, line, type Point, smooth, straight }
 import { LEAF_SHAPES, type LeafShape, leafOf } from '../leaf.ts';
 import { along } from '../leaf-pose.ts';
 import { bookOf, type Page } from './book.ts';
-import { drawn, leafAt, lowerPart, soil, sweep, tube, way } from './leaf-strokes.ts';
+import { drawn, leafAt, lowerPart, soil, sweep, way } from './leaf-strokes.ts';
 
 const shapeOf = (form: string): LeafShape => LEAF_SHAPES.get(form) as LeafShape;
 const stalk = (...points: Point[]): Mark => ['line', smooth(points)];
@@ -133,6 +133,8 @@ function base(shape: LeafShape, length: number, at: Point, cut: number, traced =
     ['trace', edge],
   ];
 }
+const EAR = 'M22 52C20 66 25 80 35 81C43 81 45.5 75 44.5 69C43 63 40 61 36 63C31 64 26 60 22 52Z';
+const EAR_RIGHT = 'M74 52C76 63 73 73 64 75C55 77 51.5 72 52 66C53 61 56 59 60 61C64 62 69 60 74 52Z';
 const bases: Record<string, () => Page> = {
   narrowed: () => [
     drawn(
@@ -152,17 +154,16 @@ const bases: Record<string, () => Page> = {
   ],
   ears: () => [
     drawn(
-      tube(way(48, 94, 48, 40), 15),
-      base(
-        { ratio: 1.9, widest: 0.4, base: 'clasping', lobes: 0.18, sinus: 18, tip: 'pointed' },
-        124,
-        [48, 50],
-        -42,
-        0.06,
-      ),
+      // The blade behind its stem, and from it two ears that come round to the front.
+      ['face', 'M10 9C18 12 26 6 34 9C44 13 54 6 62 9C72 13 80 8 86 9C86 30 80 48 68 62L28 62C16 48 10 30 10 9Z'],
+      ['fine', sweep(22, 12, 27, 36, 36, 58) + sweep(74, 12, 69, 36, 60, 58)],
+      ['face', straight(way(39, 94, 40, 4, 56, 4, 57, 94), true)],
+      ['fine', sweep(45, 92, 45.5, 50, 45, 6)],
+      ['face', EAR + EAR_RIGHT],
+      ['mark', EAR + EAR_RIGHT],
     ),
-    'The lower part of a leaf without a stalk: two lobes like ears reach round the stem and clasp it.',
-    'La parte baja de una hoja sin tallito: dos lóbulos como orejas rodean el tallo y lo abrazan.',
+    'The lower part of a leaf that stands behind its stem: two lobes like ears reach round to the front and clasp it.',
+    'La parte baja de una hoja, detrás de su tallo: dos lóbulos como orejas lo rodean hasta el frente y lo abrazan.',
   ],
   'round-lobes': () => [
     drawn(
