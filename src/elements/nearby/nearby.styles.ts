@@ -1,7 +1,8 @@
 import { css } from 'lit';
 
 export const styles = css`
-  .nearby { display: grid; gap: 1em; padding: 1.5em 1em 0.5em; grid-template-columns: minmax(0, 1fr); }
+  .nearby { display: flex; flex-direction: column; gap: 1em; padding: 1.5em 1em 0.5em; }
+  .nearby > * { min-inline-size: 0; }
   /* What has nothing to say yet takes no room. */
   .nearby > :empty, .nearby > [role='status']:not(:has(*)) { margin-block-start: -1em; }
   .heading { font-size: 1.4em; }
