@@ -30,11 +30,14 @@ export async function openDatabase(key: string): Promise<Database> {
   if (!given) throw new StoreUnavailableError('this browser keeps nothing');
   let late = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
-  const opening = openDB<Tables>(databaseName(key), VERSION, {
-    upgrade: (db, from, _to, tx) => upgrade(db, from, tx as unknown as Upgrade),
-    // Another tab wants a newer form: it may have it.
-    blocking: (_now, _wanted, event) => (event.target as IDBDatabase).close(),
-  });
+  // Inside a promise: some browsers throw at once.
+  const opening = Promise.resolve().then(() =>
+    openDB<Tables>(databaseName(key), VERSION, {
+      upgrade: (db, from, _to, tx) => upgrade(db, from, tx as unknown as Upgrade),
+      // Another tab wants a newer form: it may have it.
+      blocking: (_now, _wanted, event) => (event.target as IDBDatabase).close(),
+    }),
+  );
   const waited = new Promise<never>((_, reject) => {
     timer = setTimeout(() => {
       late = true;

@@ -73,9 +73,15 @@ export class TrailKeeper {
     };
   }
 
+  /** Writes what is still to be written; nothing more until it follows again. */
+  pause(): void {
+    this.#stop?.();
+    this.#stop = undefined;
+  }
+
   /** Writes what is still to be written, and lets go. */
   close(): void {
-    this.#stop?.();
+    this.pause();
     this.#channel?.close();
     // A database closes when what it was given is written.
     this.#store.close();

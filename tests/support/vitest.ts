@@ -35,6 +35,7 @@ export async function vitest(): Promise<ViteUserConfig> {
         'lit/directives/live.js',
         'exifr/dist/lite.esm.mjs',
         'fuse.js/basic',
+        'idb',
         'point-in-polygon-hao',
       ],
     },

@@ -1,0 +1,239 @@
+// Against the browser's own IndexedDB; each test has a database of its own.
+import { openDB } from 'idb';
+import { afterEach, expect, test, vi } from 'vitest';
+import { aFind } from '../../tests/support/finds.ts';
+import { answered, streambank } from '../../tests/support/streambank.ts';
+import { SessionStore } from '../session/index.ts';
+import { databaseName, LeadwortStore, Outbox, StoreFullError, StoreUnavailableError } from './index.ts';
+import { LEASE } from './outbox/entry.ts';
+import type { OutboxRecord, TrailRecord } from './records.ts';
+import { trailOf } from './trail.ts';
+
+const WHEN = '2026-07-01T12:00:00.000Z';
+let count = 0;
+const fresh = () => `test-${crypto.randomUUID()}-${++count}`;
+const opened: LeadwortStore[] = [];
+async function open(name = fresh()): Promise<LeadwortStore> {
+  const store = await LeadwortStore.open(name, () => new Date(WHEN));
+  opened.push(store);
+  return store;
+}
+afterEach(() => {
+  vi.restoreAllMocks();
+  vi.unstubAllGlobals();
+  for (const store of opened.splice(0)) store.close();
+});
+
+const session = () => answered({ habitat: 'waterline', light: 'full-sun' });
+const trail = (name = 'a', from = session()) => trailOf(name, from.snapshot, WHEN);
+/** Puts anything where a record should lie. */
+async function putRaw(key: string, table: string, value: unknown): Promise<void> {
+  const db = await openDB(databaseName(key));
+  await db.put(table, value);
+  db.close();
+}
+const blob = new Blob([new Uint8Array([1, 2, 3])], { type: 'image/jpeg' });
+const parcel = { key: 'find-1-abc', find: '{"format":1}', photos: [{ id: 'p1', blob }] };
+const taken = (number = 'R-1') => ({
+  state: 'sent' as const,
+  receipt: { number, when: WHEN, key: parcel.key, photos: 1, bytes: 15, tries: 1 },
+});
+
+test('a trail comes back whole, and two names keep apart', async () => {
+  const key = fresh();
+  await (await open(key)).writeTrail(trail());
+  const again = await open(key);
+  const restored = await again.readTrail('a', streambank());
+  expect(restored?.left).toEqual([]);
+  const store = new SessionStore(streambank(), restored?.start ?? { month: 1 });
+  expect(store.snapshot.trail).toEqual(session().snapshot.trail);
+  expect(store.snapshot.month).toBe(9);
+  expect(await again.readTrail('b', streambank())).toBeUndefined();
+});
+
+test('of a trail of another version, what fits is kept, and all of it is set aside as it was', async () => {
+  const key = fresh();
+  const store = await open(key);
+  const gone = { character: 'long-gone', skipped: true };
+  const old = { ...trail(), version: '0.0.1', answers: [gone, ...trail().answers] } as TrailRecord;
+  await store.writeTrail(old);
+  const restored = await store.readTrail('a', streambank());
+  expect(restored?.left).toEqual([gone]);
+  expect(restored?.start.trail).toEqual(session().snapshot.trail);
+  expect((await store.aside()).map(({ raw }) => raw)).toEqual([old]);
+  expect((await store.readTrail('a', streambank()))?.left).toEqual([]);
+});
+
+test.each([
+  [{ name: 'a', format: 9 }, 'format: expected 2, not 9'],
+  [{ ...trail(), month: 13 }, 'month: expected 1 to 12'],
+  [{ ...trail(), answers: 'all' }, 'answers: expected a list'],
+])('a damaged trail is set aside with the reason: %#', async (raw, reason) => {
+  const key = fresh();
+  const store = await open(key);
+  await putRaw(key, 'trails', raw);
+  expect(await store.readTrail('a', streambank())).toBeUndefined();
+  expect(await store.aside()).toEqual([{ from: 'trails', format: 1, raw, reason, when: WHEN }]);
+});
+
+test('a database of the first version is brought to today, nothing lost', async () => {
+  const key = fresh();
+  const { took: _took, turns: _turns, way: _way, ...rest } = trail();
+  const db = await openDB(databaseName(key), 1, {
+    upgrade: (one) => void one.createObjectStore('trails', { keyPath: 'name' }),
+  });
+  await db.put('trails', { ...rest, format: 1 });
+  await db.put('trails', { name: 'odd', format: 1 });
+  db.close();
+  const store = await open(key);
+  expect((await store.readTrail('a', streambank()))?.start.trail).toEqual(session().snapshot.trail);
+  expect(await store.readTrail('odd', streambank())).toBeUndefined();
+  expect((await store.aside()).map(({ raw }) => raw)).toMatchObject([{ name: 'odd' }]);
+  expect(await store.finds()).toEqual([]);
+});
+
+test('a find comes back with its photographs; a damaged one is set aside', async () => {
+  const key = fresh();
+  const store = await open(key);
+  const find = aFind();
+  await store.writeFind(
+    find,
+    find.photos.map(({ id }) => ({ id, blob })),
+  );
+  await putRaw(key, 'finds', { id: 'bad', format: 1, find: { format: 1 } });
+  const bare = { ...find, photos: find.photos.map(({ data: _, ...photo }) => photo) };
+  expect(await store.finds()).toEqual([bare]);
+  const photos = await store.photos(find.id);
+  expect(photos.map(({ id }) => id).sort()).toEqual(find.photos.map(({ id }) => id).sort());
+  expect(photos[0]?.blob.size).toBe(3);
+  expect(await store.aside()).toMatchObject([{ from: 'finds', raw: { id: 'bad' } }]);
+});
+
+test('a full device is told by name, and what was kept before stays', async () => {
+  const store = await open();
+  await store.writeTrail(trail());
+  vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+    throw new DOMException('no room', 'QuotaExceededError');
+  });
+  await expect(store.writeTrail({ ...trail(), month: 1 })).rejects.toThrow(StoreFullError);
+  await expect(store.post('find-1', 'https://example.org/', parcel)).rejects.toThrow(StoreFullError);
+  vi.restoreAllMocks();
+  expect((await store.readTrail('a', streambank()))?.start.month).toBe(9);
+  expect(await store.outbox()).toEqual([]);
+});
+
+test('private browsing is told by name', async () => {
+  vi.stubGlobal('indexedDB', undefined);
+  await expect(LeadwortStore.open('any')).rejects.toThrow(StoreUnavailableError);
+  vi.stubGlobal('indexedDB', {
+    open: () => {
+      throw new DOMException('not here', 'SecurityError');
+    },
+  });
+  await expect(LeadwortStore.open('any')).rejects.toThrow(StoreUnavailableError);
+});
+
+test('a report posted twice is there once, and two tabs send it once', async () => {
+  const key = fresh();
+  const [one, two] = [await open(key), await open(key)];
+  await one.post('find-1', 'https://example.org/', parcel);
+  await two.post('find-1', 'https://example.org/', parcel);
+  const sent: string[] = [];
+  const send = async ({ key: under, photos }: typeof parcel) => {
+    sent.push(`${under} ${photos.length} ${photos[0]?.blob.size}`);
+    return taken();
+  };
+  const now = () => Date.parse(WHEN);
+  const later = () => () => undefined;
+  await Promise.all([one, two].map((store) => new Outbox(store, { send: send as never, now, later }).run()));
+  expect(sent).toEqual(['find-1-abc 1 3']);
+  expect(await two.outbox()).toMatchObject([{ state: 'sent', tries: 1, receipt: { number: 'R-1' } }]);
+});
+
+test('a report waits through a dead spot and goes when the signal is back', async () => {
+  const store = await open();
+  await store.post('find-1', 'https://example.org/', parcel);
+  const planned: number[] = [];
+  let signal = false;
+  const outbox = new Outbox(store, {
+    send: async () => {
+      if (!signal) throw new TypeError('Failed to fetch');
+      return taken();
+    },
+    now: () => Date.parse(WHEN),
+    random: () => 0,
+    later: (_, ms) => {
+      planned.push(ms);
+      return () => undefined;
+    },
+  });
+  await outbox.run();
+  expect(await store.outbox()).toMatchObject([{ state: 'waiting', tries: 1 }]);
+  expect(planned).toEqual([1000]);
+  signal = true;
+  const stop = outbox.start();
+  dispatchEvent(new Event('online'));
+  await expect.poll(async () => (await store.outbox())[0]?.state).toBe('sent');
+  stop();
+});
+
+test('a tab that was closed while it sent leaves the report to the next, under the same key', async () => {
+  const store = await open();
+  await store.post('find-1', 'https://example.org/', parcel);
+  let now = Date.parse(WHEN);
+  const keys: string[] = [];
+  const options = { now: () => now, later: () => () => undefined };
+  const send = async ({ key }: { key: string }) => {
+    keys.push(key);
+    return taken();
+  };
+  // The first never hears back.
+  void new Outbox(store, {
+    ...options,
+    send: (sent) => {
+      keys.push(sent.key);
+      return new Promise(() => undefined);
+    },
+  }).run();
+  await expect.poll(() => keys.length).toBe(1);
+  await new Outbox(store, { ...options, send }).run();
+  expect(keys).toHaveLength(1);
+  now += LEASE;
+  await new Outbox(store, { ...options, send }).run();
+  expect(keys).toEqual([parcel.key, parcel.key]);
+  expect(await store.outbox()).toMatchObject([{ state: 'sent', tries: 2 }]);
+});
+
+test('a refused report stays with its reason, and goes again when it is posted again', async () => {
+  const store = await open();
+  await store.post('find-1', 'https://example.org/', parcel);
+  let tries = 0;
+  const options = {
+    send: async () => {
+      tries++;
+      return { state: 'refused' as const, status: 422, moved: false, words: 'No place.', faults: [] };
+    },
+    now: () => Date.parse(WHEN),
+    later: () => () => undefined,
+  };
+  await new Outbox(store, options).run();
+  await new Outbox(store, options).run();
+  expect(tries).toBe(1);
+  expect(await store.outbox()).toMatchObject([{ state: 'refused', refusal: { status: 422, words: 'No place.' } }]);
+  await store.post('find-1', 'https://example.org/', parcel);
+  expect(await store.outbox()).toMatchObject([{ state: 'waiting', key: parcel.key }]);
+});
+
+test('a damaged entry of the outbox is set aside, and the others go', async () => {
+  const key = fresh();
+  const store = await open(key);
+  await putRaw(key, 'outbox', { key: 'bad', format: 1 } as Partial<OutboxRecord>);
+  await store.post('find-1', 'https://example.org/', parcel);
+  await new Outbox(store, {
+    send: async () => taken(),
+    now: () => Date.parse(WHEN),
+    later: () => () => undefined,
+  }).run();
+  expect((await store.outbox()).map(({ state }) => state)).toEqual(['sent']);
+  expect(await store.aside()).toMatchObject([{ from: 'outbox', raw: { key: 'bad' } }]);
+});
