@@ -62,15 +62,11 @@ export function pads(body: Body): void {
   const { shape, width } = body.leaf;
   const round = shape === 'shield' || shape === 'round' || !isShape(shape);
   const held = (top: Point) =>
-    pad.put(
-      'stem',
-      'line',
-      smooth([
-        bed,
-        [bed[0] + (top[0] - bed[0]) * 0.35, (bed[1] * 2 + top[1]) / 3],
-        [top[0], (bed[1] + top[1] * 3) / 4],
-        top,
-      ]),
+    stem(
+      body,
+      [bed, [bed[0] + (top[0] - bed[0]) * 0.35, (bed[1] * 2 + top[1]) / 3], [top[0], (bed[1] + top[1] * 3) / 4], top],
+      1.8,
+      0.85,
     );
   const slit = shape !== 'shield';
   const tall = body.height > body.leaf.length * 0.75;

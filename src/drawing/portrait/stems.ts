@@ -43,8 +43,10 @@ export function leafyStems(body: Body): void {
     const stalk = body.form('leaf-stalk') === 'at-edge' ? body.leaf.length * 0.35 : 0;
     const hold = (u: number, side: number, squash: number, by: number) => {
       const broad = ratio < 6;
-      const out = side * (broad ? 54 - u * 16 : 48 - u * 20);
-      const drop = side * (broad ? 24 : (body.leaf.length > length * 0.45 ? 54 : 84) - u * 34);
+      // Leaves nearly as long as their stem rise before they bend.
+      const long = body.leaf.length > length * 0.45;
+      const out = side * (broad ? 54 - u * 16 : (long ? 32 : 48) - u * 20);
+      const drop = side * (broad ? 24 : (long ? 68 : 84) - u * 34);
       const root = at(u);
       const end = stalk > 1 ? from(root, out * 0.8, stalk * Math.abs(side)) : root;
       if (stalk > 1) pad.put('leaf', 'fine', straight([root, end]));
