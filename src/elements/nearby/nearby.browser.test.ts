@@ -370,6 +370,15 @@ describe('inside a key', () => {
     expect(part.text()).toContain('This program is for giant reed.');
   });
 
+  test('a plant that the key does not know is to be left, and asked about', async () => {
+    const part = await inKey('pond-algae');
+    expect(part.find('.heading').textContent).toBe('Ask before you do anything');
+    expect(part.text()).toContain('Leave it as it stands');
+    const mail = new URL(part.find('.asking a[href^=mailto]').getAttribute('href') ?? '');
+    expect(mail.searchParams.get('subject')).toBe('A plant that the key does not know');
+    await expectSound(part);
+  });
+
   test('a native is left alone, upstream too', async () => {
     const part = await inKey('arrow-arum');
     expect(part.text()).not.toContain('Look upstream too');
