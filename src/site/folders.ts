@@ -1,7 +1,8 @@
-// Hands repository folders to the demonstration: served as they are in development, copied by a build.
+// Hands repository folders to the demonstration: served as they are in development, copied by a build with its worker.
 import { cpSync, existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Connect, Plugin } from 'vite';
+import { writeWorker } from './worker/offline.mjs';
 
 /** Sends /gallery to /gallery/, as static hosts do, so that relative addresses on the page hold. */
 const addSlash =
@@ -47,6 +48,7 @@ export function folders(copied: Readonly<Record<string, string>>, live: Readonly
     writeBundle() {
       for (const [name, from] of Object.entries(copied))
         if (existsSync(from)) cpSync(from, resolve(outDir, name), { recursive: true });
+      writeWorker(outDir);
     },
   };
 }

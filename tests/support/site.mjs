@@ -4,6 +4,7 @@ import { existsSync, mkdirSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { preview } from 'vite';
+import { writeWorker } from '../../src/site/worker/offline.mjs';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 /** Not the root of the host: every address of the page must hold wherever a partner puts it. */
@@ -30,6 +31,8 @@ export function buildSite(folder) {
   mkdirSync(join(site, 'keys'), { recursive: true });
   for (const name of readdirSync(join(ROOT, 'keys')).filter((one) => existsSync(join(ROOT, 'keys', one, 'key.json'))))
     node(join(folder, 'command/command.js'), 'bundle', `keys/${name}`, '-o', join(site, 'keys', `${name}.json`));
+  // The widget and the keys came after the pages.
+  writeWorker(site);
   return site;
 }
 

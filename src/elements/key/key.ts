@@ -48,6 +48,7 @@ const WIDE = 60;
  * @fires {CustomEvent} leadwort-comparison - Plants were asked to be shown side by side; none when that was closed: `{taxa}`.
  * @fires {CustomEvent} leadwort-help - A way to reach somebody was opened: `{programme, how}`.
  * @fires {CustomEvent} leadwort-report - A report arrived, or was taken out otherwise: `{how}`.
+ * @fires {CustomEvent} leadwort-keep - The answers are not kept, or not as they were: `{trouble}`.
  * @attr {string} lang - Language of the words; else the nearest `lang` on the page.
  * @cssprop --leadwort-ink - Colour of text.
  * @cssprop --leadwort-paper - Colour behind it.

@@ -11,6 +11,7 @@ import { sessionStyles } from './session.styles.ts';
  * @slot - Any content; the parts in it share the key and the answers.
  * @csspart status - What is said while the key loads, or why it did not.
  * @fires {CustomEvent} leadwort-verdict - The kind of verdict or the leading taxon changed: `{kind, taxa}`.
+ * @fires {CustomEvent} leadwort-keep - The answers are not kept, or not as they were: `{trouble}`.
  * @attr {string} lang - Language of the words; else the nearest `lang` on the page.
  */
 export class LeadwortSession extends LeadwortHolder {

@@ -24,6 +24,13 @@ export interface LeadwortEvents {
   'leadwort-help': { readonly programme: string; readonly how: 'phone' | 'mail' | 'form' };
   /** A report arrived, or was taken out otherwise. Fired by the report; it says nothing of the plant, the place or the person. */
   'leadwort-report': { readonly how: 'sent' | 'mail' | 'print' | 'file' | 'map' | 'table' };
+  /**
+   * About answers kept on the device: there is no room, or nothing can be kept; some no longer fit the key and were set
+   * aside (`left`); the same ones were changed in another tab (`elsewhere`). Fired by the element that holds the session.
+   */
+  'leadwort-keep': { readonly trouble: 'full' | 'unavailable' | 'left' | 'elsewhere' };
+  /** A review was written into a report; `find` is the id of the report. Fired by the review. */
+  'leadwort-review': { readonly find: string; readonly status: 'confirmed' | 'corrected' | 'photo-wanted' };
 }
 
 declare global {

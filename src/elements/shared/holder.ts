@@ -21,6 +21,12 @@ export abstract class LeadwortHolder extends LitElement implements ProviderOptio
   /** Address of the folder with the key's photographs; without it none is asked for, and drawings are shown. */
   @property() images = '';
 
+  /**
+   * Keeps the answers on the device through a reload; the value is a name to keep them under, none: the element's place
+   * among those of the page. Left out: nothing is kept.
+   */
+  @property() keep: string | null = null;
+
   protected readonly provider = new Provider(this);
 
   /** What to say while there is no key: that it comes, or why it does not. Nothing once it is there. */

@@ -3,7 +3,8 @@ import { ContextProvider } from '@lit/context';
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { albumContext, type Settings, sessionContext, settingsContext } from '../../contexts/index.ts';
 import type { Album, Month, PreparedKey } from '../../key/index.ts';
-import { SessionStore } from '../../session/index.ts';
+import { type SessionStart, SessionStore } from '../../session/index.ts';
+import type { TrailKeeper } from '../../store/index.ts';
 import { type FirstWords, first, type Words, wordsFor } from '../../words/index.ts';
 import { fire } from './events.ts';
 import { languageAt, watchLanguage } from './language.ts';
@@ -17,6 +18,7 @@ export interface ProviderOptions {
   readonly observer: string;
   readonly headingLevel: number;
   readonly images: string;
+  readonly keep: string | null;
 }
 
 export type ProviderState =
@@ -67,6 +69,7 @@ export class Provider implements ReactiveController {
   #verdict = '';
   #stopLanguage: (() => void) | undefined;
   #stopSession: (() => void) | undefined;
+  #keeper: TrailKeeper | undefined;
 
   constructor(host: Host) {
     this.#host = host;
@@ -94,6 +97,7 @@ export class Provider implements ReactiveController {
   hostDisconnected(): void {
     this.#stopLanguage?.();
     this.#stopSession?.();
+    this.#keeper?.pause();
     if (this.#state.phase !== 'loading') return;
     this.#load?.abort();
     this.#loaded = undefined;
@@ -110,6 +114,8 @@ export class Provider implements ReactiveController {
   /** Fetches the key anew; the session starts over. */
   async reload(): Promise<void> {
     this.#load?.abort();
+    this.#keeper?.close();
+    this.#keeper = undefined;
     const load = new AbortController();
     this.#load = load;
     this.#loaded = this.#host.src;
@@ -118,7 +124,9 @@ export class Provider implements ReactiveController {
     let next: ProviderState;
     try {
       const address = new URL(this.#host.src, document.baseURI);
-      next = { phase: 'ready', store: this.#start(await loadKey(address, load.signal)) };
+      const prepared = await loadKey(address, load.signal);
+      const start = await this.#kept(prepared, load);
+      next = { phase: 'ready', store: this.#start(prepared, start) };
     } catch (error) {
       next = { phase: 'failed', error };
     }
@@ -149,11 +157,23 @@ export class Provider implements ReactiveController {
     this.#share();
   }
 
-  #start(prepared: PreparedKey): SessionStore {
+  /** What was kept of an earlier visit. Without it, and where nothing can be kept, a person starts afresh. */
+  async #kept(prepared: PreparedKey, load: AbortController): Promise<SessionStart | undefined> {
+    const { keep } = this.#host;
+    if (keep === null) return undefined;
+    const { keepTrail } = await import('./keep.ts').catch(() => ({ keepTrail: undefined }));
+    const kept = await keepTrail?.(this.#host, keep, prepared);
+    if (this.#load !== load || load.signal.aborted) kept?.keeper.close();
+    else this.#keeper = kept?.keeper;
+    return kept?.restored?.start;
+  }
+
+  #start(prepared: PreparedKey, kept?: SessionStart): SessionStore {
     const { month, observer } = this.#host;
     this.#said = { month, observer };
     return new SessionStore(prepared, {
-      month: isMonth(month) ? month : thisMonth(),
+      ...kept,
+      month: isMonth(month) ? month : kept?.trail?.length ? kept.month : thisMonth(),
       clock: () => performance.now(),
       ...(prepared.key.observers.has(observer) ? { observer } : {}),
     });
@@ -178,6 +198,7 @@ export class Provider implements ReactiveController {
       return { kind, taxa, mark: `${kind} ${taxa[0] ?? ''}` };
     };
     this.#verdict = told().mark;
+    this.#keeper?.follow(store);
     this.#stopSession = store.subscribe(() => {
       const { kind, taxa, mark } = told();
       const changed = mark !== this.#verdict;

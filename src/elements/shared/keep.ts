@@ -1,0 +1,30 @@
+// Comes when an element is told to keep its answers: finds its trail, and tells the page what cannot be kept.
+import type { PreparedKey } from '../../key/index.ts';
+import { type RestoredTrail, StoreFullError, TrailKeeper } from '../../store/index.ts';
+import { fire } from './events.ts';
+
+/** Elements without a name of their own keep apart by their place on the page. */
+function nameOf(host: HTMLElement, given: string): string {
+  if (given) return given;
+  const at = [...document.querySelectorAll('leadwort-key[keep=""], leadwort-session[keep=""]')].indexOf(host);
+  return at > 0 ? `${at + 1}` : '1';
+}
+
+/** Undefined when this device keeps nothing: the page is told, and the key works as ever. */
+export async function keepTrail(
+  host: HTMLElement,
+  given: string,
+  prepared: PreparedKey,
+): Promise<{ readonly keeper: TrailKeeper; readonly restored: RestoredTrail | undefined } | undefined> {
+  const failed = (error: unknown) =>
+    fire(host, 'leadwort-keep', { trouble: error instanceof StoreFullError ? 'full' : 'unavailable' });
+  const elsewhere = () => fire(host, 'leadwort-keep', { trouble: 'elsewhere' });
+  try {
+    const kept = await TrailKeeper.open(prepared, { name: nameOf(host, given), failed, elsewhere });
+    if (kept.restored && kept.restored.left.length > 0) fire(host, 'leadwort-keep', { trouble: 'left' });
+    return kept;
+  } catch (error) {
+    failed(error);
+    return undefined;
+  }
+}
