@@ -29,7 +29,7 @@ const arching = (at: Point, length = 62, ratio = 5.4, shape = NARROW): string =>
     true,
   );
 /** A leaf of a river cane, broad right above its neck. */
-const CANE_LEAF: LeafShape = { ratio: 2.6, widest: 0.3, base: 'rounded', tip: 'pointed' };
+const CANE_LEAF: LeafShape = { ratio: 2.9, widest: 0.3, base: 'rounded', tip: 'pointed' };
 const NECK = straight(way(47, 57, 58, 37.5, 64, 41, 52.5, 60), true);
 const SLEEVE = `${sweep(36, 95, 35.5, 70, 36, 52, 42, 49, 49, 50, 50.5, 70, 51, 95)}Z`;
 
@@ -64,7 +64,7 @@ const joins: Record<string, () => Page> = {
       stem(43),
       ['face', SLEEVE],
       ['fine', sweep(40, 93, 40, 72, 40, 56) + sweep(46, 93, 46, 72, 46, 56)],
-      leafAt(CANE_LEAF, 46, [61.5, 39], { turn: 34, veins: 'parallel' }),
+      leafAt(CANE_LEAF, 42, [61.5, 39], { turn: 34 }),
       ['face', NECK],
       ['mark', NECK],
     ),

@@ -144,7 +144,7 @@ export const stemForms = bookOf('stem-form', {
     ];
   },
   trailing: () => {
-    const spine = bezier([5, 64], [30, 72], [54, 56], [80, 50], 14);
+    const spine = bezier([4, 62], [30, 68], [58, 66], [82, 46], 14);
     const at = (i: number) => spine[i] as Point;
     return [
       [
@@ -159,11 +159,15 @@ export const stemForms = bookOf('stem-form', {
             [92, 73],
           ]),
         ],
-        ...[3, 6, 9].flatMap((i): Mark[] => [
-          ['fine', smooth([at(i), [at(i)[0] - 2, at(i)[1] + 8], [at(i)[0] + 1, at(i)[1] + 15]])],
-          ['fine', smooth([at(i), [at(i)[0] + 3, at(i)[1] + 7], [at(i)[0] + 6, at(i)[1] + 13]])],
-        ]),
-        ...[3, 6, 9].flatMap((i) => [...blade(at(i), -24, 25, 6.5, -8), ...blade(at(i), 34, 24, 6.5, 10)]),
+        ...[3, 7, 11].map(
+          (i): Mark => [
+            'fine',
+            [-7, 0, 7]
+              .map((out) => smooth([at(i), [at(i)[0] + out * 0.4, at(i)[1] + 10], [at(i)[0] + out, at(i)[1] + 21]]))
+              .join(''),
+          ],
+        ),
+        ...[3, 7, 11].flatMap((i) => [...blade(at(i), -24, 26, 9, -8), ...blade(at(i), 34, 26, 9, 8)]),
         ['mark', rod(spine, 5.5, 3.5)],
         ...blade(at(14), 56, 13, 5, 6),
         ...blade(at(13), -4, 18, 5.5, -6),
