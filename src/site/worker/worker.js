@@ -42,7 +42,8 @@ self.addEventListener('fetch', (event) => {
   else if (FILES.includes(`./${below}`)) event.respondWith(HASHED.test(below) ? kept(request) : newest(request));
 });
 
-const find = async (request) => (await caches.open(PREFIX + NAME)).match(request, { ignoreSearch: true, ignoreVary: true });
+const find = async (request) =>
+  (await caches.open(PREFIX + NAME)).match(request, { ignoreSearch: true, ignoreVary: true });
 
 async function kept(request) {
   return (await find(request)) ?? fetch(request);
