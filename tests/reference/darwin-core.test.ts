@@ -1,6 +1,7 @@
 // Records of finds against Darwin Core (TDWG, terms of August 2026; see data/darwin-core/NOTICE.md), RFC 4180 as an outside
 // reader (csv-parse) reads it, and RFC 7946.
 import { readFileSync } from 'node:fs';
+import { check } from '@placemarkio/check-geojson';
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -289,5 +290,20 @@ describe('the map', () => {
       geometry: { type: 'Point', coordinates: [-98.8721, 30.2612] },
       properties: { scientificName: 'Arundo donax', coordinateUncertaintyInMeters: 12, occurrenceStatus: 'detected' },
     });
+  });
+
+  // An outside reader that knows the whole of RFC 7946: @placemarkio/check-geojson.
+  test('is GeoJSON to an outside checker, and so are the areas of the demonstration', () => {
+    fc.assert(
+      fc.property(fc.array(findArbitrary, { maxLength: 4 }), (finds) => {
+        expect(() => check(JSON.stringify(geoJson(finds, keyOf)))).not.toThrow();
+      }),
+    );
+    expect(() => check(readFileSync('src/site/areas/sallow-fork.geojson', 'utf8'))).not.toThrow();
+    expect(() =>
+      check(
+        '{"type":"FeatureCollection","features":[{"type":"Feature","geometry":{"type":"Point","coordinates":[1]},"properties":{}}]}',
+      ),
+    ).toThrow();
   });
 });
