@@ -29,6 +29,8 @@ export function receiver(steps: string) {
 export interface Reporting extends Held<LeadwortReport> {
   /** Types over what stands in a field, or chooses in a list, and leaves it. */
   readonly type: (field: string, text: string) => Promise<void>;
+  /** Opens all that is folded away. */
+  readonly unfold: () => Promise<void>;
   /** Hands files to a picker; the first unless another is meant. */
   readonly photograph: (names: readonly string[], picker?: string) => Promise<void>;
   /** A photograph, a place: with the date and the answers it can be sent. */
@@ -69,10 +71,18 @@ export async function reporting({
     await part.part.updateComplete;
     await vi.waitUntil(() => part.root.querySelector('[role=status].working')?.textContent === '', { timeout: 15_000 });
   };
-  const type = (field: string, text: string) => put(part.find(`#${field}`) as HTMLInputElement, text);
+  const unfold = async () => {
+    for (const details of part.all('details')) (details as HTMLDetailsElement).open = true;
+    await expect.poll(() => part.root.querySelector('#remarks')).not.toBeNull();
+  };
+  const type = async (field: string, text: string) => {
+    if (!part.root.querySelector(`#${field}`)) await unfold();
+    await put(part.find(`#${field}`) as HTMLInputElement, text);
+  };
   return {
     ...part,
     type,
+    unfold,
     photograph,
     fill: async () => {
       await photograph(['with-place.jpg']);

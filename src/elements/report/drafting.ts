@@ -44,11 +44,14 @@ export class Drafting {
   /** Takes up what was kept, or begins. */
   async begin(): Promise<void> {
     const { keeper, changed } = this.#around;
+    this.draft = this.#blank();
+    changed();
+    // A device that never answers keeps nobody from beginning.
     const [kept, aside] = await Promise.all(
       [this.#key, this.#beside].map((name) => keeper.load(name).catch(() => undefined)),
     );
-    this.draft = kept ?? this.#blank();
-    this.aside = aside;
+    if (kept && !hasContent(this.draft)) this.draft = kept;
+    this.aside ??= aside;
     changed();
   }
 

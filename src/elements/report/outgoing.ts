@@ -4,6 +4,8 @@ import type { Find } from '../../report/find/index.ts';
 import { darwinCoreCsv, formWords, geoJson, mailOf, mailto, type Report, reportOf } from '../../report/forms/index.ts';
 import type { Saying } from '../shared/said.ts';
 
+export { renderPrinted } from './printed.ts';
+
 export interface Taking {
   readonly find: Find;
   /** The key on the page. */

@@ -109,7 +109,7 @@ function renderTaken({ draft, words, saying }: Desk, { remove }: PhotoDesk, some
 }
 
 /** Draws the pictures into their canvases: a policy that forbids `blob:` addresses forbids nothing of this. */
-export async function paint(root: ParentNode, photos: readonly DraftPhoto[]): Promise<void> {
+export async function paint(root: ParentNode, photos: readonly Pick<DraftPhoto, 'id' | 'blob'>[]): Promise<void> {
   for (const canvas of root.querySelectorAll<HTMLCanvasElement>('canvas[data-photo]:not([data-drawn])')) {
     const blob = photos.find(({ id }) => id === canvas.dataset.photo)?.blob;
     if (!blob) continue;

@@ -8,7 +8,9 @@ import { answered, answeredUntil, answersOf, verdictIs } from '../../../tests/su
 import { type Find, readFind } from '../../report/find/index.ts';
 import { takenAt } from '../../report/photos/position.ts';
 import './define.ts';
-import { memoryKeeper } from './keeper.ts';
+import { DraftStore } from '../../store/drafts.ts';
+import type { Draft } from './draft.ts';
+import { deviceKeeper, memoryKeeper } from './keeper.ts';
 import type { LeadwortReport } from './report.ts';
 
 const pixel = (canvas: HTMLCanvasElement, x: number, y: number) =>
@@ -262,6 +264,21 @@ describe('sending', () => {
     expect(kept).toHaveLength(1);
   });
 
+  test('that found nobody goes by itself when the signal is back, once', async () => {
+    const { endpoint, came } = receiver('503,503,201');
+    const part = await reporting({ endpoint });
+    await part.fill();
+    await part.press('Send the report');
+    await expect.poll(part.text).toContain('It goes by itself as soon as it can');
+    expect((await came()).seen).toHaveLength(2);
+    window.dispatchEvent(new Event('online'));
+    await expect.poll(part.text).toContain('It arrived');
+    expect(part.text()).not.toContain('Not sent yet');
+    const { seen, kept } = await came();
+    expect(new Set(seen.map(({ key }) => key)).size).toBe(1);
+    expect(kept).toHaveLength(1);
+  });
+
   test('whose answer was lost is sent once more and kept once', async () => {
     const { endpoint, came } = receiver('lost,201');
     const part = await reporting({ endpoint });
@@ -343,6 +360,7 @@ describe('other ways out', () => {
     input.files = files.files;
     input.dispatchEvent(new Event('change'));
     await expect.poll(other.text).toContain('The result is as it was then');
+    await other.unfold();
     expect(other.text()).toContain('Most likely giant reed');
     expect((other.find('#bankLength') as HTMLInputElement).value).toBe('40.5');
     expect((other.find('#height') as HTMLSelectElement).value).toBe('4');
@@ -419,7 +437,7 @@ describe('it holds together', () => {
         around: html`<div dir="rtl" class="narrow"><test-holder></test-holder></div>`,
       });
       await part.fill();
-      for (const details of part.all('details')) (details as HTMLDetailsElement).open = true;
+      await part.unfold();
       await expectSound(part);
       await withMedia({ colorScheme: 'dark' }, () => expectSound(part));
     }
@@ -428,7 +446,7 @@ describe('it holds together', () => {
   test('every control is as large as a thumb', async () => {
     const part = await reporting({ endpoint: receiver('201').endpoint });
     await part.fill();
-    for (const details of part.all('details')) (details as HTMLDetailsElement).open = true;
+    await part.unfold();
     expectRoom({
       ...part,
       all: () => part.all('button, summary, select, .picker, label.target, input[type=text], textarea'),
@@ -473,6 +491,7 @@ describe('it holds together', () => {
     await userEvent.keyboard('30.2096, -97.7355');
     await to((at) => at.localName === 'summary' && at.textContent === 'Only if you like');
     await userEvent.keyboard('{Enter}');
+    await expect.poll(() => part.root.querySelector('#bankLength')).not.toBeNull();
     await to((at) => at.id === 'bankLength');
     await userEvent.keyboard('12');
     await to((at) => at.classList.contains('send'));
@@ -524,6 +543,34 @@ describe('it holds together', () => {
     part.part.remove();
     const again = await shown();
     await expect.poll(() => (again.root.querySelector('#place') as HTMLInputElement | null)?.value).toBe('half a pla');
+  });
+
+  test('what was typed, and its photographs, are still on the device when the page is opened again', async () => {
+    const name = `test ${Date.now()}`;
+    const part = await reporting();
+    await part.fill();
+    await part.type('place', 'half a pla');
+    const [file] = await handedOut(() => part.press('Save as a file'));
+    const { draftOf } = await import('./opened.ts');
+    const opened = draftOf(readFind(file?.text as string));
+    const draft = { ...opened, fields: { ...opened.fields, place: 'half a pla' } };
+    await deviceKeeper().save(name, draft);
+    const { photos, ...rest } = (await deviceKeeper().load(name)) as Draft;
+    expect(rest).toEqual({ ...draft, photos: undefined });
+    expect(await photos[0]?.blob.text()).toBe(await draft.photos[0]?.blob.text());
+    await deviceKeeper().save(name, { ...draft, photos: [] });
+    expect((await deviceKeeper().load(name))?.photos).toEqual([]);
+    await deviceKeeper().drop(name);
+    expect(await deviceKeeper().load(name)).toBeUndefined();
+  });
+
+  test('a kept draft that cannot be read is put aside as it is, and nobody is kept from beginning', async () => {
+    const name = `test damaged ${Date.now()}`;
+    const store = await DraftStore.open();
+    await store.write(name, { id: 5, words: 'worth something' }, new Map());
+    expect(await deviceKeeper().load(name)).toBeUndefined();
+    expect((await store.read(`${name}/damaged`))?.draft).toEqual({ id: 5, words: 'worth something' });
+    store.close();
   });
 
   test('a device that cannot keep it says so, and offers the file', async () => {

@@ -1,17 +1,17 @@
-import { html, nothing, type PropertyValues } from 'lit';
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import {
   type Find,
   FindError,
   findOf,
+  type Lack,
   lacks,
   readFind,
   sendable,
   stampOf,
   writeFind,
 } from '../../report/find/index.ts';
-import type { Report } from '../../report/forms/index.ts';
-import type { Outcome } from '../../report/send/index.ts';
+import type { Outcome, Parcel } from '../../report/send/index.ts';
 import type { Snapshot } from '../../session/index.ts';
 import { type PlaceTrouble, type ReportWords, reportWords } from '../../words/report/index.ts';
 import { drawingStyles } from '../shared/drawing.styles.ts';
@@ -27,19 +27,25 @@ import { fieldAt } from './faults.ts';
 import { renderFiles } from './files.ts';
 import { type Finding, findingOf } from './finding.ts';
 import { follow, nameOf, save, saveFind } from './handing.ts';
-import { type Keeper, memoryKeeper } from './keeper.ts';
+import { deviceKeeper, type Keeper } from './keeper.ts';
 import { locate } from './locate.ts';
-import { renderMore } from './more.ts';
-import { draftOf, PictureError } from './opened.ts';
 import { paint, renderPhotos } from './photos.ts';
 import { renderDate, renderPlace } from './place.ts';
-import { renderPrinted } from './printed.ts';
+import type { Queue } from './queue.ts';
 import { styles } from './report.styles.ts';
 import { renderResult } from './result.ts';
 import { type Note, renderSending, type Way } from './sending.ts';
 import { wantedOf } from './wanted.ts';
 
-const keeper = memoryKeeper();
+const keeper = deviceKeeper();
+/** Where what is lacking is given. */
+const WHERE: ReadonlyMap<Lack, string> = new Map([
+  ['photos', '.photos .picker input'],
+  ['place', '#place'],
+  ['date', '#date'],
+]);
+/** While somebody waits; the rest is for the queue (ours). */
+const TRIES = 2;
 
 /**
  * A report that a specialist can confirm from: photographs, place, date and what the key says; the rest only if somebody
@@ -68,7 +74,7 @@ export class LeadwortReport extends LeadwortPart {
   @property({ attribute: 'contact-email' }) contactEmail = '';
   /** The time now; a test hands in another. */
   @property({ attribute: false }) clock: () => Date = () => new Date();
-  /** Where the draft is kept; in memory unless another is handed in. */
+  /** Where the draft is kept; on the device unless another is handed in. */
   @property({ attribute: false }) keeper: Keeper = keeper;
   /** The readable page stands in for the form: set while it is printed. */
   @property({ type: Boolean, reflect: true }) printing = false;
@@ -81,11 +87,17 @@ export class LeadwortReport extends LeadwortPart {
   @state() private fileTrouble = '';
   @state() private note: Note | undefined;
   @state() private outcome: Outcome | undefined;
-  @state() private printed: Report | undefined;
+  @state() private printed: ((level: number) => TemplateResult) | undefined;
+  /** Draws what is folded away, once it was opened. */
+  @state() private more: typeof import('./more.ts').renderMore | undefined;
+  /** The report waits in the queue. */
+  @state() private queued = false;
 
   #drafting: Drafting | undefined;
   #finding: Finding | undefined;
   #stop: AbortController | undefined;
+  #queue: Queue | undefined;
+  #unwatch: (() => void) | undefined;
   #language = '';
   #key = '';
   /** How many answers there were when it was last drawn. */
@@ -117,6 +129,8 @@ export class LeadwortReport extends LeadwortPart {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#stop?.abort();
+    this.#unwatch?.();
+    this.#unwatch = undefined;
   }
 
   #fetchWords(language: string): void {
@@ -151,7 +165,13 @@ export class LeadwortReport extends LeadwortPart {
       now: () => this.#now(),
       changed: () => this.requestUpdate(),
     });
-    void this.#drafting.begin();
+    void this.#drafting
+      .begin()
+      .then(async () => {
+        // A report that waited before this page was opened may have arrived by now.
+        if (this.endpoint) await this.#hear(await this.#watch());
+      })
+      .catch(() => undefined);
   }
 
   /** The key's part of the find. */
@@ -219,6 +239,7 @@ export class LeadwortReport extends LeadwortPart {
     const finding = this.#finding;
     if (!draft || !finding || drafting.working || this.note === 'sending' || !this.#ready(finding)) return;
     this.outcome = undefined;
+    this.queued = false;
     this.note = 'sending';
     const stop = new AbortController();
     this.#stop = stop;
@@ -233,6 +254,7 @@ export class LeadwortReport extends LeadwortPart {
       .send(parcel, {
         endpoint: new URL(this.endpoint, document.baseURI).href,
         signal: stop.signal,
+        tries: TRIES,
         now: () => this.clock().getTime(),
       })
       .catch((error: unknown) => {
@@ -242,14 +264,52 @@ export class LeadwortReport extends LeadwortPart {
     this.note = undefined;
     if (!outcome) return;
     if (outcome.state === 'sent') {
-      drafting.arrived(draft.id, { receipt: outcome.receipt, find: JSON.stringify(told) });
+      drafting.arrived(draft.id, { receipt: outcome.receipt, find: parcel.find });
       fire(this, 'leadwort-report', { how: 'sent' });
     }
+    if (outcome.state === 'waiting') void this.#queueUp(draft.id, parcel, outcome.after);
+    else if (outcome.state === 'sent' && this.#queue) void this.#queue.settle(parcel.key, outcome.receipt);
     // Meanwhile the person may have turned to another report.
     if (drafting.draft?.id !== draft.id) return;
     this.outcome = outcome;
     await this.updateComplete;
     this.renderRoot.querySelector<HTMLElement>('#arrived, .waiting, .refused')?.focus();
+  }
+
+  /** What waits goes by itself when the signal is back, also after this page was closed and opened again. */
+  async #queueUp(find: string, parcel: Parcel, after: number | undefined): Promise<void> {
+    try {
+      const queue = await this.#watch();
+      await queue.post(find, new URL(this.endpoint, document.baseURI).href, parcel, after);
+      this.queued = true;
+    } catch {
+      // The device keeps nothing: then it is for the person to send it again.
+    }
+  }
+
+  /** Hears what became of reports that waited. */
+  async #watch(): Promise<Queue> {
+    const { queueOf } = await import('./queue.ts');
+    const queue = await queueOf(this.#key);
+    this.#queue = queue;
+    this.#unwatch ??= queue.subscribe(() => void this.#hear(queue));
+    return queue;
+  }
+
+  async #hear(queue: Queue): Promise<void> {
+    for (const { find, text, state, receipt } of await queue.records()) {
+      if (state !== 'sent' || !receipt) continue;
+      const known = [this.#drafting?.draft, this.#drafting?.aside].find((one) => one?.id === find);
+      if (!known || known.sent?.receipt.when === receipt.when) continue;
+      if (known.sent && known.sent.receipt.when > receipt.when) continue;
+      if (find === this.#drafting?.draft?.id) {
+        this.outcome = undefined;
+        this.queued = false;
+      }
+      this.#drafting?.arrived(find, { receipt, find: text });
+      this.requestUpdate();
+      fire(this, 'leadwort-report', { how: 'sent' });
+    }
   }
 
   /** Goes to the first thing that is missing or cannot be read; true when there is none. */
@@ -259,12 +319,17 @@ export class LeadwortReport extends LeadwortPart {
     if (lack === undefined && trouble === undefined) return true;
     this.left = new Set([...this.left, ...troubles.keys()]);
     this.note = trouble === undefined ? undefined : 'check';
-    const to: Readonly<Record<string, string>> = { photos: '.photos .picker input', place: '#place', date: '#date' };
-    const at = this.renderRoot.querySelector<HTMLElement>(trouble ? `#${trouble}` : (lack && to[lack]) || '.result');
+    void this.#goTo(trouble ? `#${trouble}` : ((lack && WHERE.get(lack)) ?? '.result'));
+    return false;
+  }
+
+  async #goTo(selector: string): Promise<void> {
+    const find = () => this.renderRoot.querySelector<HTMLElement>(selector);
+    if (!find() && (await this.#fetchMore())) await this.updateComplete;
+    const at = find();
     const folded = at?.closest('details');
     if (folded) folded.open = true;
     at?.focus();
-    return false;
   }
 
   async #take(way: Way): Promise<void> {
@@ -282,7 +347,7 @@ export class LeadwortReport extends LeadwortPart {
       const taking = { find, key: (this.snapshot as Snapshot).prepared.key, saying: this.saying };
       if (way === 'map') save(out.toMap(taking), 'application/geo+json', `${nameOf(draft)}.geojson`);
       else if (way === 'table') save(out.toTable(taking), 'text/csv', `${nameOf(draft)}.csv`);
-      else if (way === 'print') await this.#print(out.toPrint(taking), draft);
+      else if (way === 'print') await this.#print((level) => out.renderPrinted(out.toPrint(taking), level), draft);
       else {
         const { url, whole } = out.toMail(taking, this.contactEmail);
         // What does not fit goes as a file beside it.
@@ -293,8 +358,8 @@ export class LeadwortReport extends LeadwortPart {
     fire(this, 'leadwort-report', { how: way });
   }
 
-  async #print(report: Report, draft: Draft): Promise<void> {
-    this.printed = report;
+  async #print(page: (level: number) => TemplateResult, draft: Draft): Promise<void> {
+    this.printed = page;
     this.printing = true;
     await this.updateComplete;
     await paint(this.renderRoot, draft.photos);
@@ -303,13 +368,24 @@ export class LeadwortReport extends LeadwortPart {
     this.printed = undefined;
   }
 
+  async #fetchMore(): Promise<typeof import('./more.ts').renderMore | undefined> {
+    this.more ??= (await import('./more.ts').catch(() => undefined))?.renderMore;
+    if (!this.more) this.note = 'late';
+    return this.more;
+  }
+
   async #open(file: File): Promise<void> {
     this.fileTrouble = '';
+    const opening = await import('./opened.ts').catch(() => undefined);
+    if (!opening) {
+      this.note = 'late';
+      return;
+    }
     try {
-      const draft = draftOf(readFind(await file.text()));
+      const draft = opening.draftOf(readFind(await file.text()));
       this.#turn((drafting, find) => drafting.open(draft, find));
     } catch (error) {
-      if (!(error instanceof FindError) && !(error instanceof PictureError)) throw error;
+      if (!(error instanceof FindError) && !(error instanceof opening.PictureError)) throw error;
       this.fileTrouble = error.message;
     }
   }
@@ -398,9 +474,9 @@ export class LeadwortReport extends LeadwortPart {
         })}
         ${renderDate(desk, this.#today(), find.date !== undefined)}
         ${renderResult(desk, { find, nameOf: this.#nameOf(find), opened: draft.base !== undefined })}
-        <details part="more" class="more">
+        <details part="more" class="more" @toggle=${() => this.#fetchMore()}>
           <summary>${text.more.heading}</summary>
-          <div class="inside">${renderMore(desk)}</div>
+          <div class="inside">${this.more?.(desk)}</div>
         </details>
         ${renderSending(desk, {
           endpoint: this.endpoint !== '',
@@ -408,7 +484,8 @@ export class LeadwortReport extends LeadwortPart {
           note,
           outcome,
           receipt: draft.sent?.receipt,
-          stale: draft.sent !== undefined && draft.sent.find !== JSON.stringify(sendable(find)),
+          stale: draft.sent !== undefined && draft.sent.find !== written(find),
+          queued: this.queued,
           send: () => void this.#send(),
           stop: () => this.#stop?.abort(),
           take: (way) => void this.#take(way),
@@ -421,7 +498,17 @@ export class LeadwortReport extends LeadwortPart {
           startAnew: () => this.#turn((now, left) => now.startAnew(left)),
         })}
       </div>
-      ${this.printed ? renderPrinted(this.printed, level) : nothing}`;
+      ${this.printed?.(level)}`;
+  }
+}
+
+/** The find as it is sent; undefined while it holds what no find may hold. */
+function written(find: Find): string | undefined {
+  try {
+    return writeFind(sendable(find));
+  } catch (error) {
+    if (error instanceof FindError) return undefined;
+    throw error;
   }
 }
 

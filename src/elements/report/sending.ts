@@ -19,6 +19,8 @@ export interface SendDesk {
   readonly receipt: Receipt | undefined;
   /** It was changed after it arrived. */
   readonly stale: boolean;
+  /** It waits, and goes by itself. */
+  readonly queued: boolean;
   readonly send: () => void;
   readonly stop: () => void;
   readonly take: (way: Way) => void;
@@ -47,7 +49,7 @@ export function renderSending(desk: Desk, sending: SendDesk): TemplateResult {
       <p class="wrong" role="alert">${(note && fault[note]) ?? nothing}</p>
       <div role="status" class="news">
         ${note === 'sending' ? html`<p>${out.sending} <button class="plain" type="button" @click=${stop}>${out.stop}</button></p>` : nothing}
-        ${note !== 'sending' && outcome && outcome.state !== 'sent' ? renderNotSent(desk, outcome, send) : nothing}
+        ${note !== 'sending' && outcome && outcome.state !== 'sent' ? renderNotSent(desk, outcome, sending) : nothing}
       </div>
       ${receipt ? renderReceipt(desk, sending, receipt) : nothing}
       <div class="keep">
@@ -65,12 +67,12 @@ export function renderSending(desk: Desk, sending: SendDesk): TemplateResult {
 function renderNotSent(
   { words }: Desk,
   outcome: Exclude<Outcome, { state: 'sent' }>,
-  again: () => void,
+  { queued, send: again }: SendDesk,
 ): TemplateResult {
   if (outcome.state === 'waiting')
     return html`<div class="waiting" part="waiting" tabindex="-1">
       <p class="said">${words.waiting.heading}</p>
-      <p>${words.waiting.reason[outcome.reason]} ${words.waiting.safe}</p>
+      <p>${words.waiting.reason[outcome.reason]} ${queued ? words.waiting.queued : nothing} ${words.waiting.safe}</p>
       <button class="outline" type="button" @click=${again}>${words.waiting.again}</button>
     </div>`;
   const { refused } = words;

@@ -214,6 +214,7 @@ export const report: ReportWords = {
       busy: 'The other side is busy.',
       server: 'The other side has a fault.',
     },
+    queued: 'It goes by itself as soon as it can, while this page is open or when you open it again.',
     safe: 'Your report is kept. If it did get through, sending it again makes no second one.',
     again: 'Try again',
   },

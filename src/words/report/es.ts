@@ -214,6 +214,7 @@ export const report: ReportWords = {
       busy: 'Del otro lado están ocupados.',
       server: 'Del otro lado hay una falla.',
     },
+    queued: 'Se enviará solo en cuanto se pueda, mientras esta página esté abierta o cuando la abra otra vez.',
     safe: 'Su aviso está guardado. Si acaso llegó, enviarlo otra vez no hace un segundo aviso.',
     again: 'Probar otra vez',
   },

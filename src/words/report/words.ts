@@ -147,6 +147,8 @@ export interface ReportWords {
   readonly waiting: {
     readonly heading: string;
     readonly reason: Readonly<Record<'no-signal' | 'too-slow' | 'busy' | 'server', string>>;
+    /** It is sent by itself. */
+    readonly queued: string;
     readonly safe: string;
     readonly again: string;
   };
