@@ -8,6 +8,7 @@ export { LeadwortNearby } from './elements/nearby/nearby.ts';
 export { LeadwortPortrait } from './elements/portrait/portrait.ts';
 export { LeadwortQuestion } from './elements/question/question.ts';
 export { LeadwortReport } from './elements/report/report.ts';
+export { LeadwortReview } from './elements/review/review.ts';
 export { LeadwortSession } from './elements/session/session.ts';
 export type { LeadwortEvents } from './elements/shared/events.ts';
 export { LeadwortSheet } from './elements/sheet/sheet.ts';

@@ -27,6 +27,7 @@ const loaders = {
   portrait: untilDone(() => import('../portrait/define.ts')),
   comparison: untilDone(() => import('../comparison/define.ts')),
   report: untilDone(() => import('../report/define.ts')),
+  review: untilDone(() => import('../review/define.ts')),
 } satisfies Readonly<Record<string, () => Promise<unknown>>>;
 
 export type LatePart = keyof typeof loaders;
