@@ -1,11 +1,8 @@
-// Keeps one element's trail: read once when the key is there, written soon after each change, and before the page goes.
+// Keeps one element's trail: read once when the key is there, written after each change at once, a crash gives no notice, and before the page goes.
 import type { PreparedKey } from '../key/index.ts';
 import type { SessionStore } from '../session/index.ts';
 import { LeadwortStore } from './store.ts';
 import { type RestoredTrail, trailOf } from './trail.ts';
-
-/** Milliseconds in which further answers go into the same writing. */
-const SOON = 300;
 
 export interface KeeperOptions {
   /** The name that the trail is kept under: elements of other names keep others. */
@@ -61,7 +58,7 @@ export class TrailKeeper {
       if (document.visibilityState === 'hidden') flush();
     };
     const unsubscribe = session.subscribe(() => {
-      timer ??= setTimeout(flush, SOON);
+      timer ??= setTimeout(flush);
     });
     addEventListener('pagehide', flush);
     document.addEventListener('visibilitychange', hidden);

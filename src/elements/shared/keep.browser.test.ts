@@ -54,11 +54,11 @@ test('a new plant is kept as well: what was said of the last does not come back'
 test('where nothing can be kept the key works, and the page is told', async () => {
   vi.stubGlobal('indexedDB', undefined);
   const told: string[] = [];
-  const hear = (event: HTMLElementEventMap['leadwort-keep']) => told.push(event.detail.trouble);
-  document.addEventListener('leadwort-keep', hear as EventListener);
+  const hear = (event: Event) => told.push((event as HTMLElementEventMap['leadwort-keep']).detail.trouble);
+  document.addEventListener('leadwort-keep', hear);
   const one = await open(keepName());
   const character = skipped(one);
   expect(trail(one)).toEqual([character]);
   expect(told).toEqual(['unavailable']);
-  document.removeEventListener('leadwort-keep', hear as EventListener);
+  document.removeEventListener('leadwort-keep', hear);
 });

@@ -4,7 +4,7 @@ import { type RestoredTrail, StoreFullError, TrailKeeper } from '../../store/ind
 import { fire } from './events.ts';
 
 /** Elements without a name of their own keep apart by their place on the page. */
-function nameOf(host: HTMLElement, given: string): string {
+function nameOf(host: HTMLElement, given: string | null): string {
   if (given) return given;
   const at = [...document.querySelectorAll('leadwort-key[keep=""], leadwort-session[keep=""]')].indexOf(host);
   return at > 0 ? `${at + 1}` : '1';
@@ -12,15 +12,14 @@ function nameOf(host: HTMLElement, given: string): string {
 
 /** Undefined when this device keeps nothing: the page is told, and the key works as ever. */
 export async function keepTrail(
-  host: HTMLElement,
-  given: string,
+  host: HTMLElement & { readonly keep: string | null },
   prepared: PreparedKey,
 ): Promise<{ readonly keeper: TrailKeeper; readonly restored: RestoredTrail | undefined } | undefined> {
   const failed = (error: unknown) =>
     fire(host, 'leadwort-keep', { trouble: error instanceof StoreFullError ? 'full' : 'unavailable' });
   const elsewhere = () => fire(host, 'leadwort-keep', { trouble: 'elsewhere' });
   try {
-    const kept = await TrailKeeper.open(prepared, { name: nameOf(host, given), failed, elsewhere });
+    const kept = await TrailKeeper.open(prepared, { name: nameOf(host, host.keep), failed, elsewhere });
     if (kept.restored && kept.restored.left.length > 0) fire(host, 'leadwort-keep', { trouble: 'left' });
     return kept;
   } catch (error) {

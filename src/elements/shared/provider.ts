@@ -115,7 +115,6 @@ export class Provider implements ReactiveController {
   async reload(): Promise<void> {
     this.#load?.abort();
     this.#keeper?.close();
-    this.#keeper = undefined;
     const load = new AbortController();
     this.#load = load;
     this.#loaded = this.#host.src;
@@ -160,10 +159,9 @@ export class Provider implements ReactiveController {
   /** What was kept of an earlier visit. Without it, and where nothing can be kept, a person starts afresh. */
   async #kept(prepared: PreparedKey, load: AbortController): Promise<SessionStart | undefined> {
     const { keep } = this.#host;
-    if (keep === null) return undefined;
-    const { keepTrail } = await import('./keep.ts').catch(() => ({ keepTrail: undefined }));
-    const kept = await keepTrail?.(this.#host, keep, prepared);
-    if (this.#load !== load || load.signal.aborted) kept?.keeper.close();
+    const late = keep === null ? undefined : import('./keep.ts');
+    const kept = await late?.then(({ keepTrail }) => keepTrail(this.#host, prepared)).catch(() => undefined);
+    if (load.signal.aborted) kept?.keeper.close();
     else this.#keeper = kept?.keeper;
     return kept?.restored?.start;
   }
