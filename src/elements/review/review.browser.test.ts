@@ -25,10 +25,10 @@ const radio = (part: Held, words: string) => {
   if (!label) throw new Error(`no choice says ${words}`);
   return label.querySelector('input') as HTMLInputElement;
 };
-/** The picker's own input lies unseen under its label. */
+/** The picker's own input lies unseen under its label, and a choice is pressed by its label. */
 const shown = (part: Held): Held => ({
   ...part,
-  all: (asked) => part.all(asked).filter((one) => !one.matches('.unseen')),
+  all: (asked) => part.all(asked).filter((one) => !one.matches('.unseen, [type=radio], [type=checkbox]')),
 });
 const events = (part: Held) => {
   const heard: unknown[] = [];
@@ -52,6 +52,8 @@ describe('a report is shown', () => {
     expect(part.all('canvas')).toHaveLength(1);
     expect(part.all('a')).toHaveLength(0);
     expectRoom(shown(part));
+    for (const label of part.all('label.target'))
+      expect(label.getBoundingClientRect().height).toBeGreaterThanOrEqual(47.5);
     await expectSound(part);
   });
 

@@ -13,8 +13,9 @@ export const styles = css`
   textarea, input[type='text'], input[type='search'] { font: inherit; inline-size: 100%; max-inline-size: 30em; min-block-size: max(3em, 48px); padding: 0.5em 0.8em; border: 0.125em solid var(--line); border-radius: var(--radius); background: var(--paper); color: var(--ink); font-size: max(1em, 16px); }
   label, legend { font-weight: 600; }
   .radio { display: flex; align-items: center; gap: 0.7em; font-weight: 400; }
-  .radio input { flex: none; inline-size: 48px; block-size: 48px; margin: 0; accent-color: var(--reed); }
+  .radio input { flex: none; inline-size: 1.4em; block-size: 1.4em; margin: 0; accent-color: var(--reed); }
   .answers, .apart { display: grid; gap: 0.75em; }
+  summary { display: list-item; align-content: center; }
   .answers > li, .apart > li { display: grid; gap: 0.1em; padding-block-end: 0.6em; border-block-end: 1px solid color-mix(in srgb, var(--line) 45%, transparent); overflow-wrap: anywhere; }
   .fits { display: grid; gap: 0 1em; grid-template-columns: repeat(auto-fit, minmax(min(100%, 13em), 1fr)); }
   .no { color: var(--rust); font-weight: 600; }
@@ -22,7 +23,7 @@ export const styles = css`
   canvas { inline-size: 100%; block-size: auto; border-radius: calc(var(--radius) * 0.6); background: var(--silt); display: block; }
   table { border-collapse: collapse; inline-size: 100%; }
   th, td { text-align: start; padding: 0.35em 0.5em 0.35em 0; border-block-end: 1px solid color-mix(in srgb, var(--line) 45%, transparent); overflow-wrap: anywhere; }
-  .number { text-align: end; white-space: nowrap; padding-inline-end: 0; }
+  .number { text-align: end; padding-inline: 0.75em 0; }
   .wrong { color: var(--rust); font-weight: 600; }
   .warn { border-inline-start: 0.35em solid var(--rust); padding-inline-start: 0.75em; }
   .coordinates { user-select: all; font-weight: 600; }

@@ -221,13 +221,14 @@ export class LeadwortReview extends LeadwortPart {
     return dossier;
   }
 
-  #nameOf(prepared: PreparedKey, find: Find): (id: string) => string {
+  /** Plants by the name in a sentence, with the scientific one behind it where `both`. */
+  #nameOf(prepared: PreparedKey, find: Find, both = true): (id: string) => string {
     return (id) => {
       if (id === 'outside') return this.text?.outside ?? '';
       const taxon = taxonIn(prepared, id);
       if (taxon === undefined) return find.standing.find((one) => one.taxon === id)?.name ?? id;
       const { text } = plantName(prepared.key, taxon, this.saying.language);
-      return text === taxon.name ? text : `${text} (${taxon.name})`;
+      return text === taxon.name || !both ? text : `${text} (${taxon.name})`;
     };
   }
 
@@ -293,7 +294,7 @@ export class LeadwortReview extends LeadwortPart {
   ): TemplateResult {
     const dossier = this.#dossier(prepared, find);
     const nameOf = this.#nameOf(prepared, find);
-    const view = { find, dossier, text, level, nameOf, saying: this.saying };
+    const view = { find, dossier, text, level, nameOf: this.#nameOf(prepared, find, false), saying: this.saying };
     return html`<div class="sheet" part="evidence">
         ${dossier.keyDiffers ? html`<p class="warn">${text.keyDiffers(`${find.key.id} ${find.key.version}`, `${prepared.key.id} ${prepared.key.version}`)}</p>` : nothing}
         ${this.#renderPhotos(find, text, reportText, level)} ${this.#renderPlace(find, text, level)}
@@ -302,6 +303,7 @@ export class LeadwortReview extends LeadwortPart {
       <div part="entry">
         ${renderEntry({
           ...view,
+          nameOf,
           prepared,
           entry: this.entry,
           photos: this.#asked(prepared, find).map((id) => [id, reportText.photos.wants[id]] as const),
