@@ -249,7 +249,16 @@ export class LeadwortKey extends LeadwortHolder {
         <div class="guidance">
           <leadwort-guidance part="guidance" .contactPhone=${this.contactPhone} .contactEmail=${this.contactEmail}></leadwort-guidance>
           ${this.areas && shownKind(snapshot) ? this.#renderNearby(settings) : nothing}
-          ${snapshot.answered > 0 && 'report' in words ? this.#renderReport(words as Words, settings) : nothing}
+          ${
+            snapshot.answered > 0 && 'report' in words
+              ? this.#renderDrawer(
+                  'report',
+                  (words as Words).report.open,
+                  html`<leadwort-report part="report" endpoint=${this.endpoint} contact-email=${this.contactEmail}></leadwort-report>`,
+                  settings,
+                )
+              : nothing
+          }
         </div>
         ${this.#renderFoot(snapshot, settings)}
       </div>
@@ -278,15 +287,6 @@ export class LeadwortKey extends LeadwortHolder {
   #renderNearby(settings: Settings): TemplateResult {
     return html`<leadwort-nearby part="nearby" .areas=${this.areas} .contactPhone=${this.contactPhone} .contactEmail=${this.contactEmail}></leadwort-nearby>
       ${this.#renderMissing(['nearby'], settings)}`;
-  }
-
-  #renderReport({ report }: Words, settings: Settings): TemplateResult {
-    return this.#renderDrawer(
-      'report',
-      report.open,
-      html`<leadwort-report part="report" .endpoint=${this.endpoint} .contactEmail=${this.contactEmail}></leadwort-report>`,
-      settings,
-    );
   }
 
   #renderFoot(snapshot: Snapshot, settings: Settings): TemplateResult {
