@@ -123,13 +123,14 @@ export class LeadwortKey extends LeadwortHolder {
     if (this.provider.state.phase !== 'ready') return;
     // The first question is on the screen; what follows the answers comes while a person reads it.
     this.#bring(['question', 'term', ...AFTER_ANSWERS]);
-    loadSettings().then(
-      (settings) => {
+    const { id } = this.provider.state.store.snapshot.prepared.key;
+    loadSettings()
+      .then((settings) => {
         this.renderSettings = settings.renderSettings;
-      },
+        return settings.sendWaiting(this.endpoint, id);
+      })
       // As the other parts, it is tried again with the next answer.
-      () => undefined,
-    );
+      .catch(() => undefined);
     if (this.compare) this.#bring(['comparison']);
     if (this.areas && shownKind(this.provider.state.store.snapshot)) this.#bring(['nearby']);
     if (this.wide && this.provider.state.store.snapshot.walk) this.#bring(['stream']);

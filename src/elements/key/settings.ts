@@ -14,6 +14,18 @@ type Send = <Name extends RequestName>(name: Name, detail: Requests[Name]) => vo
 const SYSTEMS = ['us', 'metric'] as const;
 const chosenIn = (event: Event) => (event.target as HTMLInputElement | HTMLSelectElement).value;
 
+const looked = new Set<string>();
+
+/** Reports that found no signal when the page was last open go now. `key` is the key's id. */
+export async function sendWaiting(endpoint: string, key: string): Promise<void> {
+  if (!endpoint || looked.has(key)) return;
+  looked.add(key);
+  // Nothing was ever kept here: then nothing waits, and what sends need not come.
+  const kept = await indexedDB.databases?.();
+  if (kept && !kept.some(({ name }) => name === `leadwort ${key}`)) return;
+  await (await import('../report/queue.ts')).queueOf(key);
+}
+
 export function renderSettings(holder: Holder, snapshot: Snapshot, settings: Settings, send: Send): TemplateResult {
   const { words, units } = settings;
   const { month, observer, prepared } = snapshot;
