@@ -109,7 +109,9 @@ const violations = (page: Page, off: readonly string[] = []) =>
 /** The verdict's kind, and whether there is advice: `none` until there is a verdict. */
 async function standing(page: Page) {
   const kind = (await page.locator('leadwort-verdict [part=verdict]').getAttribute('class')) ?? 'none';
-  return { kind, advised: (await page.locator('leadwort-guidance [part=guidance]').count()) > 0 };
+  // Under an open verdict the guidance leads to a comparison and to a person, and tells nobody what to do.
+  const advice = page.locator('leadwort-guidance').locator('[part=dont], [part=do], [part=leave]');
+  return { kind, advised: (await advice.count()) > 0 };
 }
 
 /**
