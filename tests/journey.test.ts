@@ -341,10 +341,9 @@ describe.concurrent('the page of all pictures', () => {
       const states = bundle.characters.characters.flatMap(
         (one: { states?: []; classes?: [] }) => one.states ?? one.classes,
       );
-      const said = await page
-        .locator('.drawings [role=img]')
-        .evaluateAll((all) => all.map((one) => one.ariaLabel ?? ''));
-      expect(said.length).toBe(states.length);
+      const drawings = page.locator('.drawings [role=img]');
+      await expect.poll(() => drawings.count(), 'the album').toBe(states.length);
+      const said = await drawings.evaluateAll((all) => all.map((one) => one.ariaLabel ?? ''));
       expect(said.filter((one) => one.length < 10)).toEqual([]);
       expect(await violations(page)).toEqual([]);
       await end(page, faults);
