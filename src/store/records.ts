@@ -1,7 +1,7 @@
 // What is kept, record by record. Each carries the number of its form.
 import type { KeyAnswer, Month } from '../key/index.ts';
 import type { Find } from '../report/find/index.ts';
-import type { Fault, Receipt } from '../report/send/index.ts';
+import type { Outcome, Receipt } from '../report/send/index.ts';
 import type { Turn, Way } from '../session/index.ts';
 
 /** One person's way through a key, under the name of the element it belongs to. */
@@ -58,7 +58,7 @@ export interface OutboxRecord {
   /** The receiver asked for the wait. */
   readonly asked?: true;
   readonly receipt?: Receipt;
-  readonly refusal?: { readonly status: number; readonly words: string; readonly faults: readonly Fault[] };
+  readonly refusal?: Omit<Extract<Outcome, { state: 'refused' }>, 'state'>;
 }
 
 /** What could not be read, or no longer fits: kept as it was. */

@@ -1,10 +1,10 @@
 // Against the browser's own IndexedDB; each test has a database of its own.
-import { openDB } from 'idb';
+import { deleteDB, openDB } from 'idb';
 import { afterEach, expect, test, vi } from 'vitest';
 import { aFind } from '../../tests/support/finds.ts';
 import { answered, streambank } from '../../tests/support/streambank.ts';
 import { SessionStore } from '../session/index.ts';
-import { databaseName, LeadwortStore, Outbox, StoreFullError, StoreUnavailableError } from './index.ts';
+import { aloneByLock, databaseName, LeadwortStore, Outbox, StoreFullError, StoreUnavailableError } from './index.ts';
 import { LEASE } from './outbox/entry.ts';
 import type { OutboxRecord, TrailRecord } from './records.ts';
 import { trailOf } from './trail.ts';
@@ -236,4 +236,91 @@ test('a damaged entry of the outbox is set aside, and the others go', async () =
   }).run();
   expect((await store.outbox()).map(({ state }) => state)).toEqual(['sent']);
   expect(await store.aside()).toMatchObject([{ from: 'outbox', raw: { key: 'bad' } }]);
+});
+
+test('a damaged entry that a full device cannot set aside stays where it is, and the others go', async () => {
+  const key = fresh();
+  const store = await open(key);
+  await putRaw(key, 'outbox', { key: 'bad', format: 1 } as Partial<OutboxRecord>);
+  await store.post('find-1', 'https://example.org/', parcel);
+  const put = IDBObjectStore.prototype.put;
+  vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (this: IDBObjectStore, ...given) {
+    if (this.name === 'aside') throw new DOMException('no room', 'QuotaExceededError');
+    return put.apply(this, given);
+  });
+  const now = () => Date.parse(WHEN);
+  await new Outbox(store, { send: async () => taken(), now, later: () => () => undefined }).run();
+  vi.restoreAllMocks();
+  expect((await store.outbox()).map(({ state }) => state)).toEqual(['sent']);
+  expect(await store.aside()).toMatchObject([{ from: 'outbox', raw: { key: 'bad' } }]);
+});
+
+test('a report that was changed goes instead of what it was; one that arrived stays', async () => {
+  const store = await open();
+  const options = { now: () => Date.parse(WHEN), later: () => () => undefined };
+  const sent: string[] = [];
+  const send = async ({ key }: { key: string }) => {
+    sent.push(key);
+    return taken();
+  };
+  await store.post('find-1', 'https://example.org/', { ...parcel, key: 'find-1-z' });
+  await store.post('find-2', 'https://example.org/', { ...parcel, key: 'find-2-a' });
+  await store.post('find-1', 'https://example.org/', parcel);
+  await new Outbox(store, { ...options, send }).run();
+  expect(sent.sort()).toEqual([parcel.key, 'find-2-a']);
+  await store.post('find-1', 'https://example.org/', { ...parcel, key: 'find-1-later' });
+  await store.overtake('find-1', 'find-1-latest');
+  expect((await store.outbox()).map(({ key }) => key).sort()).toEqual([parcel.key, 'find-2-a']);
+});
+
+test('what an overtaken report came to says nothing of the newer one', async () => {
+  const store = await open();
+  await store.post('find-1', 'https://example.org/', { ...parcel, key: 'find-1-old' });
+  const options = { now: () => Date.parse(WHEN), later: () => () => undefined };
+  await new Outbox(store, {
+    ...options,
+    send: async () => {
+      await store.post('find-1', 'https://example.org/', parcel);
+      return taken('R-old');
+    },
+  }).run();
+  expect(await store.outbox()).toMatchObject([{ key: parcel.key, state: 'waiting', tries: 0 }]);
+});
+
+test('a connection that was lost is opened again; under a newer page the store says that it keeps nothing', async () => {
+  const key = fresh();
+  const store = await open(key);
+  await store.writeTrail(trail());
+  // Whoever clears the data closes the connection.
+  await deleteDB(databaseName(key));
+  await Promise.all([store.writeTrail(trail('a')), store.writeTrail(trail('b'))]);
+  expect((await store.readTrail('b', streambank()))?.left).toEqual([]);
+  (await openDB(databaseName(key), 99)).close();
+  await expect(store.writeTrail(trail())).rejects.toThrow(StoreUnavailableError);
+  store.close();
+  await expect(store.writeTrail(trail())).rejects.toThrow(StoreUnavailableError);
+});
+
+test('one tab holds the lock, another leaves the outbox to it; without locks the claim in the database does', async () => {
+  const key = fresh();
+  const store = await open(key);
+  await store.post('find-1', 'https://example.org/', parcel);
+  const sent: string[] = [];
+  const outbox = new Outbox(store, {
+    send: async (one) => {
+      sent.push(one.key);
+      return taken();
+    },
+    alone: (what) => aloneByLock(key, what),
+    now: () => Date.parse(WHEN),
+    later: () => () => undefined,
+  });
+  await navigator.locks.request(key, () => outbox.run());
+  expect(sent).toEqual([]);
+  vi.spyOn(Navigator.prototype, 'locks', 'get').mockReturnValue(undefined as never);
+  await outbox.run();
+  expect(sent).toEqual([parcel.key]);
+  vi.restoreAllMocks();
+  await outbox.run();
+  expect(sent).toEqual([parcel.key]);
 });

@@ -4,7 +4,7 @@ import type { PreparedKey } from '../key/index.ts';
 import { type Find, FindError, toFind } from '../report/find/index.ts';
 import type { Parcel, ParcelPhoto } from '../report/send/index.ts';
 import { type Database, openDatabase, type Tables } from './database.ts';
-import { named } from './errors.ts';
+import { named, StoreFullError } from './errors.ts';
 import { faultOfEntry } from './outbox/entry.ts';
 import type { AsideRecord, OutboxRecord, TrailRecord } from './records.ts';
 import { faultOfTrail, type RestoredTrail, restoreTrail } from './trail.ts';
@@ -14,20 +14,24 @@ type KeyOf<T extends Table> = Tables[T]['key'];
 
 /** Every method throws StoreUnavailableError or StoreFullError when the device does not keep what it is given. */
 export class LeadwortStore {
-  readonly #db: Database;
+  #db: Database;
+  readonly #key: string;
   readonly #now: () => Date;
+  #closed = false;
 
-  private constructor(db: Database, now: () => Date) {
+  private constructor(db: Database, key: string, now: () => Date) {
     this.#db = db;
+    this.#key = key;
     this.#now = now;
   }
 
   /** The store of a key, by its id. @throws StoreUnavailableError in private browsing, or when storage is switched off */
   static async open(key: string, now: () => Date = () => new Date()): Promise<LeadwortStore> {
-    return new LeadwortStore(await openDatabase(key), now);
+    return new LeadwortStore(await openDatabase(key), key, now);
   }
 
   close(): void {
+    this.#closed = true;
     this.#db.close();
   }
 
@@ -79,7 +83,7 @@ export class LeadwortStore {
       return toFind(raw.find);
     } catch (error) {
       if (!(error instanceof FindError)) throw error;
-      await this.#setAside('finds', id, raw, error.message);
+      await this.#setAside('finds', id, raw, error.message).catch(unlessFull);
       return undefined;
     }
   }
@@ -96,7 +100,10 @@ export class LeadwortStore {
     return rows.map(({ id, blob }) => ({ id, blob }));
   }
 
-  /** Puts a parcel into the outbox with its photographs. One that is there already stays as it is, unless it was refused. */
+  /**
+   * Puts a parcel into the outbox with its photographs, in place of what has not arrived of the same find. One that is
+   * there already stays as it is, unless it was refused.
+   */
   async post(find: string, endpoint: string, parcel: Parcel): Promise<void> {
     const now = this.#now().getTime();
     const { key, find: text, photos } = parcel;
@@ -109,6 +116,7 @@ export class LeadwortStore {
       const tx = this.#db.transaction(['outbox', 'photos'], 'readwrite');
       const outbox = tx.objectStore('outbox');
       const before = await outbox.get(key);
+      const older = (await outbox.getAll()).filter(isOlder(find, key));
       const done =
         before && before.state !== 'refused'
           ? []
@@ -116,7 +124,16 @@ export class LeadwortStore {
               ...photos.map(({ id, blob }) => tx.objectStore('photos').put({ find, id, format: 1, blob })),
               outbox.put({ ...fresh, tries: before?.tries ?? 0 }),
             ];
-      await Promise.all([...done, tx.done]);
+      await Promise.all([...done, ...older.map((one) => outbox.delete(one.key)), tx.done]);
+    });
+  }
+
+  /** Lets go what has not arrived of a find, but for the parcel of that key, which says what the person changed since. */
+  overtake(find: string, key: string): Promise<void> {
+    return this.#try(async () => {
+      const tx = this.#db.transaction('outbox', 'readwrite');
+      const older = (await tx.store.getAll()).filter(isOlder(find, key));
+      await Promise.all([...older.map((one) => tx.store.delete(one.key)), tx.done]);
     });
   }
 
@@ -127,7 +144,8 @@ export class LeadwortStore {
     for (const row of rows) {
       const fault = faultOfEntry(row);
       if (fault === undefined) good.push(row);
-      else await this.#setAside('outbox', row.key, row, fault);
+      // Without room it stays where it is, and holds up none of the others.
+      else await this.#setAside('outbox', row.key, row, fault).catch(unlessFull);
     }
     return good;
   }
@@ -189,7 +207,18 @@ export class LeadwortStore {
     });
   }
 
+  /** Once more where the connection was lost: a page that lay in the background, data cleared, another tab's upgrade. */
   async #try<T>(what: () => Promise<T>): Promise<T> {
+    try {
+      return await what();
+    } catch (error) {
+      if (this.#closed || !(error instanceof DOMException) || error.name !== 'InvalidStateError') throw named(error);
+    }
+    const db = await openDatabase(this.#key);
+    // Others of this store may have opened it meanwhile.
+    this.#db.close();
+    this.#db = db;
+    if (this.#closed) db.close();
     try {
       return await what();
     } catch (error) {
@@ -199,5 +228,15 @@ export class LeadwortStore {
 }
 
 type Writing = IDBPTransaction<Tables, (Table | 'aside')[], 'readwrite'>;
+
+/** Also one that is being sent: what comes of that is of no more interest. */
+const isOlder =
+  (find: string, key: string) =>
+  (one: OutboxRecord): boolean =>
+    one.find === find && one.key !== key && one.state !== 'sent';
+
+function unlessFull(error: unknown): void {
+  if (!(error instanceof StoreFullError)) throw error;
+}
 
 const photosOf = (find: string): IDBKeyRange => IDBKeyRange.bound([find, ''], [find, '\uffff']);

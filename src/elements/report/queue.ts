@@ -36,8 +36,9 @@ export class Queue {
     await this.#outbox.run();
   }
 
-  /** It arrived by another way, and needs no sending any more. */
-  async settle(key: string, receipt: Receipt): Promise<void> {
+  /** It arrived by another way: neither it nor what the find said before needs sending any more. */
+  async settle(find: string, key: string, receipt: Receipt): Promise<void> {
+    await this.#store.overtake(find, key);
     await this.#store.change(key, (entry) =>
       entry.state === 'sent' ? undefined : { ...entry, state: 'sent', since: Date.now(), receipt },
     );

@@ -11,6 +11,7 @@ import './define.ts';
 import { DraftStore } from '../../store/drafts.ts';
 import type { Draft } from './draft.ts';
 import { deviceKeeper, memoryKeeper } from './keeper.ts';
+import { queueOf } from './queue.ts';
 import type { LeadwortReport } from './report.ts';
 
 const pixel = (canvas: HTMLCanvasElement, x: number, y: number) =>
@@ -277,6 +278,36 @@ describe('sending', () => {
     const { seen, kept } = await came();
     expect(new Set(seen.map(({ key }) => key)).size).toBe(1);
     expect(kept).toHaveLength(1);
+  });
+
+  test('that waited and is refused when its turn comes says so, and waits no more', async () => {
+    const { endpoint } = receiver('503,503,refuse');
+    const part = await reporting({ endpoint });
+    await part.fill();
+    await part.press('Send the report');
+    await expect.poll(part.text).toContain('It goes by itself as soon as it can');
+    window.dispatchEvent(new Event('online'));
+    await expect.poll(part.text).toContain('It was not taken');
+    expect(part.text()).toContain('Two things are wrong.');
+    expect(part.text()).not.toContain('Not sent yet');
+  });
+
+  test('that was changed while it waited goes as it is now, and not as it was', async () => {
+    const { endpoint, came } = receiver('503,503,201');
+    const part = await reporting({ endpoint });
+    await part.fill();
+    await part.press('Send the report');
+    await expect.poll(part.text).toContain('It goes by itself as soon as it can');
+    await part.type('place', '30.3000, -97.8000');
+    await part.press('Try again');
+    await expect.poll(part.text).toContain('It arrived');
+    window.dispatchEvent(new Event('online'));
+    await expect
+      .poll(async () => (await (await queueOf('streambank')).records()).map(({ state }) => state))
+      .not.toContain('waiting');
+    const { seen, kept } = await came();
+    expect(kept).toHaveLength(1);
+    expect(seen.at(-1)?.find.place?.lat).toBe(30.3);
   });
 
   test('whose answer was lost is sent once more and kept once', async () => {

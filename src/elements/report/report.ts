@@ -268,7 +268,7 @@ export class LeadwortReport extends LeadwortPart {
       fire(this, 'leadwort-report', { how: 'sent' });
     }
     if (outcome.state === 'waiting') void this.#queueUp(draft.id, parcel, outcome.after);
-    else if (outcome.state === 'sent' && this.#queue) void this.#queue.settle(parcel.key, outcome.receipt);
+    else if (outcome.state === 'sent' && this.#queue) void this.#queue.settle(draft.id, parcel.key, outcome.receipt);
     // Meanwhile the person may have turned to another report.
     if (drafting.draft?.id !== draft.id) return;
     this.outcome = outcome;
@@ -297,8 +297,15 @@ export class LeadwortReport extends LeadwortPart {
   }
 
   async #hear(queue: Queue): Promise<void> {
-    for (const { find, text, state, receipt } of await queue.records()) {
-      if (state !== 'sent' || !receipt) continue;
+    for (const { find, text, state, receipt, refusal, tries } of await queue.records()) {
+      if (state !== 'sent' || !receipt) {
+        // Not while the person sends it: that has an outcome of its own.
+        if (find !== this.#drafting?.draft?.id || this.note === 'sending') continue;
+        this.queued = state !== 'refused';
+        if (refusal) this.outcome = { state: 'refused', ...refusal };
+        else this.outcome ??= { state: 'waiting', reason: 'no-signal', tries };
+        continue;
+      }
       const known = [this.#drafting?.draft, this.#drafting?.aside].find((one) => one?.id === find);
       if (!known || known.sent?.receipt.when === receipt.when) continue;
       if (known.sent && known.sent.receipt.when > receipt.when) continue;

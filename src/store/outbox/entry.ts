@@ -48,8 +48,8 @@ export function settled(
     return { ...rest, state: 'sent', since: now, receipt: { ...outcome.receipt, tries: entry.tries } };
   if (entry.state !== 'sending' || entry.tries !== number) return undefined;
   if (outcome.state === 'refused') {
-    const { status, words, faults } = outcome;
-    return { ...rest, state: 'refused', since: now, refusal: { status, words, faults } };
+    const { state, ...refusal } = outcome;
+    return { ...rest, state, since: now, refusal };
   }
   const wait = Math.min(outcome.after ?? backoff(Math.min(number, 20), chance), LONGEST);
   const asked = outcome.after === undefined ? {} : { asked: true as const };
