@@ -1,6 +1,7 @@
 // Reports as they are being typed, on the device of the person who types. Pictures lie apart: they are written once.
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import { named, StoreUnavailableError } from './errors.ts';
+import { type DBSchema, openDB } from 'idb';
+import { Connection } from './connection.ts';
+import { StoreUnavailableError } from './errors.ts';
 
 interface Tables extends DBSchema {
   drafts: { key: string; value: { readonly name: string; readonly format: 1; readonly draft: unknown } };
@@ -12,36 +13,36 @@ export type Pictures = ReadonlyMap<string, Blob>;
 
 /** Every method throws StoreUnavailableError or StoreFullError when the device does not keep what it is given. */
 export class DraftStore {
-  readonly #db: IDBPDatabase<Tables>;
+  readonly #connection: Connection<Tables>;
 
-  private constructor(db: IDBPDatabase<Tables>) {
-    this.#db = db;
+  private constructor(connection: Connection<Tables>) {
+    this.#connection = connection;
   }
 
   /** @throws StoreUnavailableError in private browsing, or when storage is switched off */
-  static open(): Promise<DraftStore> {
-    return told(async () => {
-      if (!globalThis.indexedDB) throw new StoreUnavailableError('this browser keeps nothing');
-      return new DraftStore(
-        await openDB<Tables>('leadwort drafts', 1, {
+  static async open(): Promise<DraftStore> {
+    return new DraftStore(
+      await Connection.open(async () => {
+        if (!globalThis.indexedDB) throw new StoreUnavailableError('this browser keeps nothing');
+        return openDB<Tables>('leadwort drafts', 1, {
           upgrade: (db) => {
             db.createObjectStore('drafts', { keyPath: 'name' });
             db.createObjectStore('pictures');
           },
           blocking: (_now, _wanted, event) => (event.target as IDBDatabase).close(),
-        }),
-      );
-    });
+        });
+      }),
+    );
   }
 
   close(): void {
-    this.#db.close();
+    this.#connection.close();
   }
 
   /** What was kept under a name, as it was given, and its pictures; undefined for nothing. */
   read(name: string): Promise<{ readonly draft: unknown; readonly pictures: Pictures } | undefined> {
-    return told(async () => {
-      const tx = this.#db.transaction(['drafts', 'pictures']);
+    return this.#connection.use(async (db) => {
+      const tx = db.transaction(['drafts', 'pictures']);
       const pictures = tx.objectStore('pictures');
       const [kept, keys, blobs] = await Promise.all([
         tx.objectStore('drafts').get(name),
@@ -54,8 +55,8 @@ export class DraftStore {
 
   /** Keeps it in place of what there was; pictures that are there already are not written again, others are let go. */
   write(name: string, draft: unknown, pictures: Pictures): Promise<void> {
-    return told(async () => {
-      const tx = this.#db.transaction(['drafts', 'pictures'], 'readwrite');
+    return this.#connection.use(async (db) => {
+      const tx = db.transaction(['drafts', 'pictures'], 'readwrite');
       const table = tx.objectStore('pictures');
       const there = new Set((await table.getAllKeys(of(name))).map(([, id]) => id));
       await Promise.all([
@@ -68,19 +69,11 @@ export class DraftStore {
   }
 
   drop(name: string): Promise<void> {
-    return told(async () => {
-      const tx = this.#db.transaction(['drafts', 'pictures'], 'readwrite');
+    return this.#connection.use(async (db) => {
+      const tx = db.transaction(['drafts', 'pictures'], 'readwrite');
       await Promise.all([tx.objectStore('drafts').delete(name), tx.objectStore('pictures').delete(of(name)), tx.done]);
     });
   }
 }
 
 const of = (name: string): IDBKeyRange => IDBKeyRange.bound([name, ''], [name, '\uffff']);
-
-async function told<T>(what: () => Promise<T>): Promise<T> {
-  try {
-    return await what();
-  } catch (error) {
-    throw named(error);
-  }
-}

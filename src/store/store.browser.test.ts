@@ -4,6 +4,7 @@ import { afterEach, expect, test, vi } from 'vitest';
 import { aFind } from '../../tests/support/finds.ts';
 import { answered, streambank } from '../../tests/support/streambank.ts';
 import { SessionStore } from '../session/index.ts';
+import { DraftStore } from './drafts.ts';
 import { aloneByLock, databaseName, LeadwortStore, Outbox, StoreFullError, StoreUnavailableError } from './index.ts';
 import { LEASE } from './outbox/entry.ts';
 import type { OutboxRecord, TrailRecord } from './records.ts';
@@ -299,6 +300,19 @@ test('a connection that was lost is opened again; under a newer page the store s
   await expect(store.writeTrail(trail())).rejects.toThrow(StoreUnavailableError);
   store.close();
   await expect(store.writeTrail(trail())).rejects.toThrow(StoreUnavailableError);
+});
+
+test('a draft is kept as well when the connection was lost', async () => {
+  const store = await DraftStore.open();
+  const name = fresh();
+  const open = vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementationOnce(() => {
+    throw new DOMException('The database connection is closing.', 'InvalidStateError');
+  });
+  await store.write(name, { format: 1 }, new Map([['p1', blob]]));
+  expect(open).toHaveBeenCalledTimes(2);
+  expect((await store.read(name))?.pictures.get('p1')?.size).toBe(3);
+  await store.drop(name);
+  store.close();
 });
 
 test('one tab holds the lock, another leaves the outbox to it; without locks the claim in the database does', async () => {

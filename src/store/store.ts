@@ -3,8 +3,9 @@ import type { IDBPTransaction } from 'idb';
 import type { PreparedKey } from '../key/index.ts';
 import { type Find, FindError, toFind } from '../report/find/index.ts';
 import type { Parcel, ParcelPhoto } from '../report/send/index.ts';
-import { type Database, openDatabase, type Tables } from './database.ts';
-import { named, StoreFullError } from './errors.ts';
+import { Connection } from './connection.ts';
+import { openDatabase, type Tables } from './database.ts';
+import { StoreFullError } from './errors.ts';
 import { faultOfEntry } from './outbox/entry.ts';
 import type { AsideRecord, OutboxRecord, TrailRecord } from './records.ts';
 import { faultOfTrail, type RestoredTrail, restoreTrail } from './trail.ts';
@@ -14,25 +15,21 @@ type KeyOf<T extends Table> = Tables[T]['key'];
 
 /** Every method throws StoreUnavailableError or StoreFullError when the device does not keep what it is given. */
 export class LeadwortStore {
-  #db: Database;
-  readonly #key: string;
+  readonly #connection: Connection<Tables>;
   readonly #now: () => Date;
-  #closed = false;
 
-  private constructor(db: Database, key: string, now: () => Date) {
-    this.#db = db;
-    this.#key = key;
+  private constructor(connection: Connection<Tables>, now: () => Date) {
+    this.#connection = connection;
     this.#now = now;
   }
 
   /** The store of a key, by its id. @throws StoreUnavailableError in private browsing, or when storage is switched off */
   static async open(key: string, now: () => Date = () => new Date()): Promise<LeadwortStore> {
-    return new LeadwortStore(await openDatabase(key), key, now);
+    return new LeadwortStore(await Connection.open(() => openDatabase(key)), now);
   }
 
   close(): void {
-    this.#closed = true;
-    this.#db.close();
+    this.#connection.close();
   }
 
   writeTrail(record: TrailRecord): Promise<void> {
@@ -67,7 +64,7 @@ export class LeadwortStore {
     const bare = { ...find, photos: find.photos.map(({ data: _, ...photo }) => photo) };
     const kept = new Set(find.photos.map(({ id }) => id));
     const sending = new Set((await this.outbox()).filter((one) => one.find === find.id).flatMap((one) => one.photos));
-    const old = await this.#try(() => this.#db.getAllKeys('photos', photosOf(find.id)));
+    const old = await this.#connection.use((db) => db.getAllKeys('photos', photosOf(find.id)));
     await this.#write(['finds', 'photos'], (tx) => [
       tx.objectStore('finds').put({ id: find.id, format: 1, find: bare }),
       ...photos.map(({ id, blob }) => tx.objectStore('photos').put({ find: find.id, id, format: 1, blob })),
@@ -90,13 +87,13 @@ export class LeadwortStore {
 
   /** All finds that can be read. */
   async finds(): Promise<readonly Find[]> {
-    const ids = await this.#try(() => this.#db.getAllKeys('finds'));
+    const ids = await this.#connection.use((db) => db.getAllKeys('finds'));
     const finds = await Promise.all(ids.map((id) => this.readFind(id)));
     return finds.filter((find) => find !== undefined);
   }
 
   async photos(find: string): Promise<readonly ParcelPhoto[]> {
-    const rows = await this.#try(() => this.#db.getAll('photos', photosOf(find)));
+    const rows = await this.#connection.use((db) => db.getAll('photos', photosOf(find)));
     return rows.map(({ id, blob }) => ({ id, blob }));
   }
 
@@ -112,8 +109,8 @@ export class LeadwortStore {
       ...{ key, format: 1, find, endpoint, text, photos: ids, state: 'waiting' },
       ...{ tries: 0, since: now, next: now },
     };
-    await this.#try(async () => {
-      const tx = this.#db.transaction(['outbox', 'photos'], 'readwrite');
+    await this.#connection.use(async (db) => {
+      const tx = db.transaction(['outbox', 'photos'], 'readwrite');
       const outbox = tx.objectStore('outbox');
       const before = await outbox.get(key);
       const older = (await outbox.getAll()).filter(isOlder(find, key));
@@ -130,8 +127,8 @@ export class LeadwortStore {
 
   /** Lets go what has not arrived of a find, but for the parcel of that key, which says what the person changed since. */
   overtake(find: string, key: string): Promise<void> {
-    return this.#try(async () => {
-      const tx = this.#db.transaction('outbox', 'readwrite');
+    return this.#connection.use(async (db) => {
+      const tx = db.transaction('outbox', 'readwrite');
       const older = (await tx.store.getAll()).filter(isOlder(find, key));
       await Promise.all([...older.map((one) => tx.store.delete(one.key)), tx.done]);
     });
@@ -139,7 +136,7 @@ export class LeadwortStore {
 
   /** All that is on its way, was refused or has arrived. What cannot be read is set aside. */
   async outbox(): Promise<readonly OutboxRecord[]> {
-    const rows = await this.#try(() => this.#db.getAll('outbox'));
+    const rows = await this.#connection.use((db) => db.getAll('outbox'));
     const good: OutboxRecord[] = [];
     for (const row of rows) {
       const fault = faultOfEntry(row);
@@ -152,8 +149,8 @@ export class LeadwortStore {
 
   /** Changes one record as it is at that moment, no other tab between; undefined leaves it. Returns what was written. */
   change(key: string, to: (now: OutboxRecord) => OutboxRecord | undefined): Promise<OutboxRecord | undefined> {
-    return this.#try(async () => {
-      const tx = this.#db.transaction('outbox', 'readwrite');
+    return this.#connection.use(async (db) => {
+      const tx = db.transaction('outbox', 'readwrite');
       const now = await tx.store.get(key);
       const next = now && to(now);
       await Promise.all([...(next ? [tx.store.put(next)] : []), tx.done]);
@@ -170,7 +167,7 @@ export class LeadwortStore {
 
   /** What was set aside, oldest first. */
   aside(): Promise<readonly AsideRecord[]> {
-    return this.#try(() => this.#db.getAll('aside'));
+    return this.#connection.use((db) => db.getAll('aside'));
   }
 
   #aside(from: Table, raw: unknown, reason: string): AsideRecord {
@@ -185,12 +182,12 @@ export class LeadwortStore {
   }
 
   #get<T extends Table>(table: T, key: KeyOf<T>) {
-    return this.#try(() => this.#db.get(table, key));
+    return this.#connection.use((db) => db.get(table, key));
   }
 
   #write(tables: (Table | 'aside')[], writes: (tx: Writing) => readonly Promise<unknown>[]): Promise<void> {
-    return this.#try(async () => {
-      const tx = this.#db.transaction(tables, 'readwrite');
+    return this.#connection.use(async (db) => {
+      const tx = db.transaction(tables, 'readwrite');
       const done = tx.done;
       try {
         await Promise.all([...writes(tx as unknown as Writing), done]);
@@ -205,25 +202,6 @@ export class LeadwortStore {
         throw error;
       }
     });
-  }
-
-  /** Once more where the connection was lost: a page that lay in the background, data cleared, another tab's upgrade. */
-  async #try<T>(what: () => Promise<T>): Promise<T> {
-    try {
-      return await what();
-    } catch (error) {
-      if (this.#closed || !(error instanceof DOMException) || error.name !== 'InvalidStateError') throw named(error);
-    }
-    const db = await openDatabase(this.#key);
-    // Others of this store may have opened it meanwhile.
-    this.#db.close();
-    this.#db = db;
-    if (this.#closed) db.close();
-    try {
-      return await what();
-    } catch (error) {
-      throw named(error);
-    }
   }
 }
 
