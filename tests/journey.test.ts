@@ -342,7 +342,7 @@ describe.concurrent('the page of all pictures', () => {
         (one: { states?: []; classes?: [] }) => one.states ?? one.classes,
       );
       const drawings = page.locator('.drawings [role=img]');
-      await expect.poll(() => drawings.count(), 'the album').toBe(states.length);
+      await expect.poll(() => drawings.count(), { message: 'the album' }).toBe(states.length);
       const said = await drawings.evaluateAll((all) => all.map((one) => one.ariaLabel ?? ''));
       expect(said.filter((one) => one.length < 10)).toEqual([]);
       expect(await violations(page)).toEqual([]);
