@@ -98,7 +98,7 @@ export function pictureOf(
   if (!isPictured(pictures, state)) return nothing;
   const { drawing = pictures.opening?.get(state), photo } = pictures.album?.states.get(state) ?? {};
   const shown = photo && pictures.images ? photo : undefined;
-  return html`<span class="picture" role=${label ? 'img' : nothing} aria-label=${label || nothing}
+  return html`<span class="picture" role=${label ? 'img' : 'presentation'} aria-label=${label || nothing}
     >${drawing ? renderDrawing(drawing) : nothing}${shown ? renderPhoto(shown, pictures, { sizes: sizes ?? '6em' }) : nothing}</span
   >${shown && large ? html`<small class="credit">${shown.credit}, ${shown.licence}</small>` : nothing}`;
 }
