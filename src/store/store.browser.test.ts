@@ -274,6 +274,36 @@ test('a report that was changed goes instead of what it was; one that arrived st
   expect((await store.outbox()).map(({ key }) => key).sort()).toEqual([parcel.key, 'find-2-a']);
 });
 
+test('photographs of a report that arrived are let go, unless something still needs them', async () => {
+  const key = fresh();
+  const store = await open(key);
+  const ids = async (find: string) => (await store.photos(find)).map(({ id }) => id);
+  const outbox = new Outbox(store, {
+    send: async () => taken(),
+    now: () => Date.parse(WHEN),
+    later: () => () => undefined,
+  });
+  await store.post('find-1', 'https://example.org/', parcel);
+  expect(await ids('find-1')).toEqual(['p1']);
+  await outbox.run();
+  expect(await ids('find-1')).toEqual([]);
+
+  const find = aFind();
+  const photos = find.photos.map(({ id }) => ({ id, blob }));
+  await store.writeFind(find, photos);
+  await store.post(find.id, 'https://example.org/', {
+    key: 'of-the-find',
+    find: '{}',
+    photos: [...photos, { id: 'more', blob }],
+  });
+  await outbox.run();
+  expect((await ids(find.id)).sort()).toEqual(photos.map(({ id }) => id).sort());
+
+  await store.post('find-2', 'https://example.org/', { ...parcel, key: 'find-2-a' });
+  await store.tidy('find-2');
+  expect(await ids('find-2')).toEqual(['p1']);
+});
+
 test('what an overtaken report came to says nothing of the newer one', async () => {
   const store = await open();
   await store.post('find-1', 'https://example.org/', { ...parcel, key: 'find-1-old' });

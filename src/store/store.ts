@@ -165,6 +165,27 @@ export class LeadwortStore {
     return all.length === photos.length ? { key, find: text, photos: all } : undefined;
   }
 
+  /** Lets go the photographs of a find that neither the find as it is kept nor a report that has not arrived needs. */
+  tidy(find: string): Promise<void> {
+    return this.#connection.use(async (db) => {
+      const tx = db.transaction(['finds', 'photos', 'outbox'], 'readwrite');
+      const photos = tx.objectStore('photos');
+      const [kept, entries, keys] = await Promise.all([
+        tx.objectStore('finds').get(find),
+        tx.objectStore('outbox').getAll(),
+        photos.getAllKeys(photosOf(find)),
+      ]);
+      const unsent = entries.filter((one) => one.find === find && one.state !== 'sent');
+      // What cannot be read may need any of them.
+      if (unsent.some((one) => faultOfEntry(one)) || (kept && !Array.isArray(kept.find?.photos))) return tx.done;
+      const needed = new Set([
+        ...(kept?.find.photos ?? []).map(({ id }) => id),
+        ...unsent.flatMap((one) => one.photos),
+      ]);
+      await Promise.all([...keys.filter(([, id]) => !needed.has(id)).map((key) => photos.delete(key)), tx.done]);
+    });
+  }
+
   /** What was set aside, oldest first. */
   aside(): Promise<readonly AsideRecord[]> {
     return this.#connection.use((db) => db.getAll('aside'));

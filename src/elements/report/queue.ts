@@ -42,6 +42,7 @@ export class Queue {
     await this.#store.change(key, (entry) =>
       entry.state === 'sent' ? undefined : { ...entry, state: 'sent', since: Date.now(), receipt },
     );
+    await this.#store.tidy(find);
   }
 
   /** What became of the reports. */

@@ -119,6 +119,7 @@ export class Outbox {
         { state: 'refused', status: 0, moved: false, words: 'a photograph of it is no longer kept', faults: [] };
     await this.#store.change(claimed.key, (entry) => settled(entry, claimed.tries, outcome, now(), random()));
     changed?.();
+    if (outcome.state === 'sent') await this.#store.tidy(claimed.find);
   }
 
   async #plan(): Promise<void> {
