@@ -207,5 +207,10 @@ export const en: Words = {
   term: {
     definition: 'In botany:',
   },
-  report: { open: 'Report this plant' },
+  report: {
+    open: 'Report this plant',
+    needs: 'You add a photograph and the place. Nothing leaves this device before you send it.',
+    next: 'What is next',
+    helps: 'Who helps near you',
+  },
 };

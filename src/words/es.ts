@@ -330,5 +330,10 @@ export const es: Words = {
   term: {
     definition: 'En botánica:',
   },
-  report: { open: 'Avisar de esta planta' },
+  report: {
+    open: 'Avisar de esta planta',
+    needs: 'Usted agrega una foto y el lugar. Nada sale de este aparato hasta que usted lo envíe.',
+    next: 'Qué sigue',
+    helps: 'Quién ayuda cerca de usted',
+  },
 };

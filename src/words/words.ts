@@ -35,8 +35,13 @@ export interface Words {
   readonly comparison: ComparisonWords;
   readonly term: TermWords;
   readonly portrait: PortraitWords;
-  /** What opens a report; the report has words of its own. */
-  readonly report: { readonly open: string };
+  /** What leads to people and opens a report; the report has words of its own. */
+  readonly report: {
+    readonly open: string;
+    readonly needs: string;
+    readonly next: string;
+    readonly helps: string;
+  };
 }
 
 /** What the first question and its frame say; the rest of the words comes after it. */

@@ -14,6 +14,18 @@ export const keyStyles = css`
   leadwort-comparison { border-block-end: 0.1em solid var(--line); padding-block-end: 1.25em; margin-block-end: 1.25em; }
   .set { min-block-size: max(3em, 48px); }
   .stream { margin-block-start: 0.75em; }
+  /* While there is a question, what the answers mean stands next to it; then what to do does. */
+  .asking > .guidance { order: 1; }
+  .foot { order: 2; }
+
+  .next { display: flex; flex-wrap: wrap; gap: 0.6em; margin-block-start: 1em; }
+  .next > button { flex: 1 1 9em; }
+  .needs, .ahead .report:not([open]) > summary::before { display: none; }
+  .ahead .report { margin-block-start: 1.5em; }
+  .ahead .report > summary { font-size: 1.25em; font-weight: 700; scroll-margin-block-start: 0.5em; }
+  .ahead .report:not([open]) > summary { display: block; padding: 0.8em 1em 0.9em; border: 0.1em solid var(--reed); border-radius: var(--radius); background: var(--reed); color: var(--paper); line-height: 1.3; }
+  .ahead .report:not([open]) .needs { display: block; margin-block-start: 0.3em; font-size: 0.8em; font-weight: 400; }
+  .ahead .report:not([open]) > summary:focus-visible { outline-offset: 0.2em; }
 
   .walking:has(p) { padding-inline-start: 1em; border-inline-start: 0.2em solid var(--reed); margin-block-end: 1.25em; }
   .walking p + p { margin-block-start: 0.4em; }
@@ -60,13 +72,17 @@ export const keyStyles = css`
   select { padding: 0.4em 0.7em; border: 0.1em solid var(--line); border-radius: var(--radius); background: var(--paper); max-inline-size: 100%; }
   .foot > .plain, .foot > .outline { margin-block-start: 0.5em; }
 
+  @media (forced-colors: active) {
+    .ahead .report:not([open]) > summary { border-color: ButtonText; background: ButtonFace; color: ButtonText; }
+    .ahead .report:not([open]) .needs { color: ButtonText; }
+  }
   @media print {
     /* While plants are compared, that is what is printed. */
     leadwort-comparison ~ .page { display: none; }
-    .page:not(:has(.sheet[open])) > .foot, .ways { display: none; }
+    .page:not(:has(.sheet[open])) > .foot, .ways, .next { display: none; }
     /* While a report is printed, nothing else is. */
     .page:has([printing]) { display: block; }
-    .page:has([printing]) > :not(.guidance), .page:has([printing]) leadwort-guidance, .report > summary { display: none; }
+    .page:has([printing]) > :not(.guidance), .page:has([printing]) leadwort-guidance, .page:has([printing]) .help, .report > summary { display: none; }
     /* While the printed key is open, it is what is printed. */
     .page:has(.sheet[open]) { display: block; }
     .page:has(.sheet[open]) > :not(.foot), .foot > :not(.sheet), .sheet > summary { display: none; }

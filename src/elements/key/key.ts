@@ -10,7 +10,7 @@ import { shared } from '../shared/styles.ts';
 import { keyStyles } from './key.styles.ts';
 import { renderNotice, renderWays } from './walking.ts';
 
-const loadSettings = untilDone(() => import('./settings.ts'));
+const loadLater = untilDone(() => import('./later.ts'));
 /** What of a question and a couplet can be styled from outside. */
 const PARTS = 'heading:question-heading, caution:question-caution, card:question-card, bar:question-bar';
 /** What an answer may bring to the screen. */
@@ -79,8 +79,8 @@ export class LeadwortKey extends LeadwortHolder {
   @state() private restarting = false;
   /** Drawers of the foot that stand open. */
   @state() private opened: Readonly<Partial<Record<LatePart, boolean>>> = {};
-  /** Draws what may be set, once it is there. */
-  @state() private renderSettings: typeof import('./settings.ts').renderSettings | undefined;
+  /** Draws what may be set and what follows a verdict, once it is there. */
+  @state() private later: typeof import('./later.ts') | undefined;
   /** Wide enough for the stream beside the question. */
   @state() private wide = false;
   @query('[part=question]') private shown!: LitElement | null;
@@ -124,10 +124,10 @@ export class LeadwortKey extends LeadwortHolder {
     // The first question is on the screen; what follows the answers comes while a person reads it.
     this.#bring(['question', 'term', ...AFTER_ANSWERS]);
     const { id } = this.provider.state.store.snapshot.prepared.key;
-    loadSettings()
-      .then((settings) => {
-        this.renderSettings = settings.renderSettings;
-        return settings.sendWaiting(this.endpoint, id);
+    loadLater()
+      .then((later) => {
+        this.later = later;
+        return later.sendWaiting(this.endpoint, id);
       })
       // As the other parts, it is tried again with the next answer.
       .catch(() => undefined);
@@ -215,13 +215,17 @@ export class LeadwortKey extends LeadwortHolder {
     const { words } = settings;
     const { asked, question, prepared } = snapshot;
     const forked = prepared.key.couplets.length > 0;
+    const asking = asked !== undefined || question !== undefined;
+    const kind = shownKind(snapshot);
+    // A name, or no question left: then what is next is a person.
+    const ahead = kind === 'settled' || kind === 'leaning' || (kind !== undefined && !asking);
     return html`${
       this.compare
         ? html`<leadwort-comparison @click=${this.#press} part="comparison" closable lang=${words.language} taxa=${this.compare}></leadwort-comparison>
           ${this.#renderMissing(['comparison'], settings)}`
         : nothing
     }
-      <div class=${`page ${asked || question ? 'asking' : 'done'} ${forked ? 'forked' : ''}`} lang=${words.language} @click=${this.#press}>
+      <div class=${`page ${asking ? 'asking' : 'done'} ${forked ? 'forked' : ''} ${ahead ? 'ahead' : ''}`} lang=${words.language} @click=${this.#press}>
         <leadwort-trail part="trail"></leadwort-trail>
         <div class="ask">
           <div class="walking" role="status" part="notice">${renderNotice(snapshot, settings, {
@@ -237,29 +241,30 @@ export class LeadwortKey extends LeadwortHolder {
               : html`<leadwort-question part="question" exportparts=${PARTS}></leadwort-question>`
           }
           ${this.#renderMissing(['question'], settings)}
-          ${forked ? renderWays(snapshot, settings, (way) => this.#send('way', { way })) : nothing}
+          ${forked && asking ? renderWays(snapshot, settings, (way) => this.#send('way', { way })) : nothing}
         </div>
         <div class="verdict">
           <leadwort-verdict part="verdict"></leadwort-verdict>
           ${this.#renderMissing(AFTER_ANSWERS, settings)}
-        </div>
-        <div class="side">
-          <leadwort-standing part="standing"></leadwort-standing>
-          ${forked ? this.#renderStream(settings) : nothing}
+          ${ahead && 'report' in words ? this.later?.renderNext(this.renderRoot, words as Words, this.areas !== '') : nothing}
         </div>
         <div class="guidance">
           <leadwort-guidance part="guidance" .contactPhone=${this.contactPhone} .contactEmail=${this.contactEmail}></leadwort-guidance>
-          ${this.areas && shownKind(snapshot) ? this.#renderNearby(settings) : nothing}
+          ${this.areas && kind ? this.#renderNearby(settings) : nothing}
           ${
             snapshot.answered > 0 && 'report' in words
               ? this.#renderDrawer(
                   'report',
-                  (words as Words).report.open,
+                  html`${(words as Words).report.open}<span class="needs">${(words as Words).report.needs}</span>`,
                   html`<leadwort-report part="report" endpoint=${this.endpoint} contact-email=${this.contactEmail}></leadwort-report>`,
                   settings,
                 )
               : nothing
           }
+        </div>
+        <div class="side">
+          <leadwort-standing part="standing"></leadwort-standing>
+          ${forked ? this.#renderStream(settings) : nothing}
         </div>
         ${this.#renderFoot(snapshot, settings)}
       </div>
@@ -286,8 +291,10 @@ export class LeadwortKey extends LeadwortHolder {
   }
 
   #renderNearby(settings: Settings): TemplateResult {
-    return html`<leadwort-nearby part="nearby" .areas=${this.areas} .contactPhone=${this.contactPhone} .contactEmail=${this.contactEmail}></leadwort-nearby>
-      ${this.#renderMissing(['nearby'], settings)}`;
+    return html`<div class="help" tabindex="-1">
+      <leadwort-nearby part="nearby" .areas=${this.areas} .contactPhone=${this.contactPhone} .contactEmail=${this.contactEmail}></leadwort-nearby>
+      ${this.#renderMissing(['nearby'], settings)}
+    </div>`;
   }
 
   #renderFoot(snapshot: Snapshot, settings: Settings): TemplateResult {
@@ -305,7 +312,7 @@ export class LeadwortKey extends LeadwortHolder {
     return html`<div class="foot" part="foot">
       ${this.#renderDrawer('names', words.key.lookup, html`<leadwort-names></leadwort-names>`, settings)}
       <div class="set">
-        ${this.renderSettings?.(this, snapshot, settings, (name, detail) => this.#send(name, detail))}
+        ${this.later?.renderSettings(this, snapshot, settings, (name, detail) => this.#send(name, detail))}
       </div>
       ${snapshot.trail.length > 0 ? restart : nothing}
       <p class="unseen" role="status">${this.restarting ? words.key.restartSure : nothing}</p>
@@ -318,7 +325,12 @@ export class LeadwortKey extends LeadwortHolder {
   }
 
   /** A part that comes when somebody opens it. */
-  #renderDrawer(part: LatePart, summary: string, inside: TemplateResult, settings: Settings): TemplateResult {
+  #renderDrawer(
+    part: LatePart,
+    summary: string | TemplateResult,
+    inside: TemplateResult,
+    settings: Settings,
+  ): TemplateResult {
     return html`<details class=${part} @toggle=${(event: Event) => this.#toggleDrawer(part, event)}>
       <summary>${summary}</summary>
       ${this.opened[part] ? inside : nothing} ${this.#renderMissing([part], settings)}

@@ -177,13 +177,13 @@ test('the verdict is said when it changes: the same live region, there before th
   expect(part.text()).toBe('');
 });
 
-test('reasons stand open, and fold away by keyboard', async () => {
+test('reasons are folded, and open by keyboard', async () => {
   const part = await held(verdict, answersOf('elephant-ear'));
-  expect((part.find('.why') as HTMLDetailsElement).open).toBe(true);
+  expect((part.find('.why') as HTMLDetailsElement).open).toBe(false);
   expect(part.find('.why').textContent).toMatch(/Speaks for it/);
   part.control('Why the key says so').focus();
   await userEvent.keyboard('{Enter}');
-  expect((part.find('.why') as HTMLDetailsElement).open).toBe(false);
+  expect((part.find('.why') as HTMLDetailsElement).open).toBe(true);
 });
 
 test('headings follow the level that the page asks for', async () => {

@@ -38,6 +38,7 @@ export const styles = css`
   @media print {
     section:not(.none) { background: none; border: 1px solid var(--line); }
     button { display: none; }
+    .why::details-content { content-visibility: visible; block-size: auto; }
     .stop { border: 1px solid; border-inline-start-width: 0.4em; break-inside: avoid; }
   }
   @media (forced-colors: active) {

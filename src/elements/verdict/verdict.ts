@@ -74,7 +74,7 @@ export class LeadwortVerdict extends LeadwortPart {
           ask: (character) => this.request('ask', { character }),
         },
       )}
-      <details class="why" open>
+      <details class="why">
         <summary>${words.verdict.why}</summary>
         ${reasons(snapshot, standing, saying)}
       </details>`;
