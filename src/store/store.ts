@@ -1,7 +1,7 @@
 // Trails, finds, photographs and reports on their way, on the device of the person they belong to.
 import type { IDBPTransaction } from 'idb';
 import type { PreparedKey } from '../key/index.ts';
-import { type Find, FindError, toFind } from '../report/find/index.ts';
+import type { Find } from '../report/find/index.ts';
 import type { Parcel, ParcelPhoto } from '../report/send/index.ts';
 import { Connection } from './connection.ts';
 import { openDatabase, type Tables } from './database.ts';
@@ -76,6 +76,8 @@ export class LeadwortStore {
   async readFind(id: string): Promise<Find | undefined> {
     const raw = await this.#get('finds', id);
     if (raw === undefined) return undefined;
+    // Late: whoever keeps a trail alone, before the first question, needs no reader of finds.
+    const { FindError, toFind } = await import('../report/find/index.ts');
     try {
       return toFind(raw.find);
     } catch (error) {
