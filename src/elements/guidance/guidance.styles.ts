@@ -44,9 +44,18 @@ export const styles = css`
   }
   @media print {
     .handout { display: none; }
+    /* In a column of blocks a page may end between any two statements. */
+    .guidance { display: block; }
+    .guidance > * + *, .guidance > details.topic { margin-block-start: 0.8em; }
+    .statements li, .sources li { break-inside: avoid; }
+    .sub { break-after: avoid; }
+    .statements li + li { margin-block-start: 0.3em; }
+    .sources, .sources summary, .sources ol { font-size: 8.5pt; line-height: 1.3; min-block-size: 0; padding-block: 0; gap: 0; }
+    .sources summary { margin-block-start: 0.4em; }
+    .sources a { display: inline; }
+    details.topic > summary { min-block-size: 0; padding-block: 0.4em 0; break-after: avoid; }
     details::details-content { content-visibility: visible; block-size: auto; }
     summary::after { display: none; }
-    .topic { break-inside: avoid; }
   }
   @media (forced-colors: active) {
     .months { forced-color-adjust: none; }

@@ -77,14 +77,15 @@ export const keyStyles = css`
     .ahead .report:not([open]) .needs { color: ButtonText; }
   }
   @media print {
+    /* In a column of blocks a page may end anywhere; what is folded away has nothing to say on paper. */
+    .page { display: block; }
+    .done .ask, .report:not([open]), .stream:not([open]) { display: none; }
     /* While plants are compared, that is what is printed. */
     leadwort-comparison ~ .page { display: none; }
     .page:not(:has(.sheet[open])) > .foot, .ways, .next { display: none; }
     /* While a report is printed, nothing else is. */
-    .page:has([printing]) { display: block; }
     .page:has([printing]) > :not(.guidance), .page:has([printing]) leadwort-guidance, .page:has([printing]) .help, .report > summary { display: none; }
     /* While the printed key is open, it is what is printed. */
-    .page:has(.sheet[open]) { display: block; }
     .page:has(.sheet[open]) > :not(.foot), .foot > :not(.sheet), .sheet > summary { display: none; }
     .page:has(.sheet[open]) > .foot { margin: 0; padding: 0; border: 0; }
   }

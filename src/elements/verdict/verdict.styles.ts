@@ -37,7 +37,7 @@ export const styles = css`
   .why > *:not(summary) { margin-inline-start: 0.25em; }
   @media print {
     section:not(.none) { background: none; border: 1px solid var(--line); }
-    button { display: none; }
+    button, .drawn:not([open]) { display: none; }
     .why::details-content { content-visibility: visible; block-size: auto; }
     .stop { border: 1px solid; border-inline-start-width: 0.4em; break-inside: avoid; }
   }
