@@ -207,6 +207,13 @@ export const en: Words = {
   term: {
     definition: 'In botany:',
   },
+  keep: {
+    full: 'This device is full, and your answers are not kept. Keep this page open. To be safe, make a report and save it as a file.',
+    unavailable:
+      'This browser keeps nothing here, as in a private window. Keep this page open. To be safe, make a report and save it as a file.',
+    left: 'The key has changed since you were here. Answers that no longer fit were set aside.',
+    elsewhere: 'This plant goes on in another tab. What you answer here takes its place.',
+  },
   report: {
     open: 'Report this plant',
     needs: 'You add a photograph and the place. Nothing leaves this device before you send it.',

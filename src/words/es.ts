@@ -330,6 +330,13 @@ export const es: Words = {
   term: {
     definition: 'En botánica:',
   },
+  keep: {
+    full: 'Este aparato está lleno y sus respuestas no se guardan. Deje abierta esta página. Para no perder nada, haga un aviso y guárdelo como archivo.',
+    unavailable:
+      'Este navegador no guarda nada aquí, como en una ventana privada. Deje abierta esta página. Para no perder nada, haga un aviso y guárdelo como archivo.',
+    left: 'La clave ha cambiado desde su última visita. Se apartaron las respuestas que ya no sirven.',
+    elsewhere: 'Esta planta sigue en otra pestaña. Lo que conteste aquí ocupará su lugar.',
+  },
   report: {
     open: 'Avisar de esta planta',
     needs: 'Usted agrega una foto y el lugar. Nada sale de este aparato hasta que usted lo envíe.',

@@ -35,6 +35,8 @@ export interface Words {
   readonly comparison: ComparisonWords;
   readonly term: TermWords;
   readonly portrait: PortraitWords;
+  /** Answers that are not kept on this device, or not as they were. */
+  readonly keep: Readonly<Record<'full' | 'unavailable' | 'left' | 'elsewhere', string>>;
   /** What leads to people and opens a report; the report has words of its own. */
   readonly report: {
     readonly open: string;

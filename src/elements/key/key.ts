@@ -1,4 +1,4 @@
-import { html, type LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { adoptStyles, html, type LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
 import type { Settings } from '../../contexts/index.ts';
 import type { RequestName, Requests, Snapshot } from '../../session/index.ts';
@@ -7,6 +7,7 @@ import { LeadwortHolder } from '../shared/holder.ts';
 import { bring, type LatePart, untilDone } from '../shared/late.ts';
 import { shownKind } from '../shared/shown.ts';
 import { shared } from '../shared/styles.ts';
+import type { Trouble } from './keeping.ts';
 import { keyStyles } from './key.styles.ts';
 import { renderNotice, renderWays } from './walking.ts';
 
@@ -81,6 +82,8 @@ export class LeadwortKey extends LeadwortHolder {
   @state() private opened: Readonly<Partial<Record<LatePart, boolean>>> = {};
   /** Draws what may be set and what follows a verdict, once it is there. */
   @state() private later: typeof import('./later.ts') | undefined;
+  /** Why answers are not kept, or not as they were. */
+  @state() private trouble: Trouble | undefined;
   /** Wide enough for the stream beside the question. */
   @state() private wide = false;
   @query('[part=question]') private shown!: LitElement | null;
@@ -107,6 +110,9 @@ export class LeadwortKey extends LeadwortHolder {
   constructor() {
     super();
     this.addEventListener('leadwort-comparison', (event) => void this.#compare(event));
+    this.addEventListener('leadwort-keep', ({ detail }) => {
+      this.trouble = detail.trouble;
+    });
   }
 
   override connectedCallback(): void {
@@ -126,6 +132,7 @@ export class LeadwortKey extends LeadwortHolder {
     const { id } = this.provider.state.store.snapshot.prepared.key;
     loadLater()
       .then((later) => {
+        if (!this.later) adoptStyles(this.renderRoot as ShadowRoot, [...LeadwortKey.elementStyles, later.laterStyles]);
         this.later = later;
         return later.sendWaiting(this.endpoint, id);
       })
@@ -234,7 +241,7 @@ export class LeadwortKey extends LeadwortHolder {
               this.#send('walk-from', place);
               void this.#focusShown();
             },
-          })}</div>
+          })}${this.trouble && 'keep' in words ? this.later?.renderTrouble(this.trouble, words as Words) : nothing}</div>
           ${
             asked
               ? html`<leadwort-couplet part="question" exportparts=${PARTS}></leadwort-couplet>`
@@ -255,7 +262,7 @@ export class LeadwortKey extends LeadwortHolder {
             snapshot.answered > 0 && 'report' in words
               ? this.#renderDrawer(
                   'report',
-                  html`${(words as Words).report.open}<span class="needs">${(words as Words).report.needs}</span>`,
+                  html`${(words as Words).report.open} <span class="needs">${(words as Words).report.needs}</span>`,
                   html`<leadwort-report part="report" endpoint=${this.endpoint} contact-email=${this.contactEmail}></leadwort-report>`,
                   settings,
                 )

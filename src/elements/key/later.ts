@@ -1,3 +1,6 @@
 // What of the key comes while a person reads the first question.
+
+export { renderTrouble } from './keeping.ts';
+export { laterStyles } from './later.styles.ts';
 export { renderNext } from './next.ts';
 export { renderSettings, sendWaiting } from './settings.ts';
