@@ -11,16 +11,11 @@ export const keyStyles = css`
   leadwort-standing, .verdict, .guidance { margin-block-start: 1.25em; }
   /* The room of what comes after the first question is kept for it. */
   leadwort-standing:not(:defined) { display: block; min-block-size: 3.5em; }
-  leadwort-comparison { border-block-end: 0.1em solid var(--line); padding-block-end: 1.25em; margin-block-end: 1.25em; }
   .set { min-block-size: max(3em, 48px); }
   .stream { margin-block-start: 0.75em; }
   /* While there is a question, what the answers mean stands next to it; then what to do does. */
   .asking > .guidance { order: 1; }
   .foot { order: 2; }
-
-  .walking:has(p) { padding-inline-start: 1em; border-inline-start: 0.2em solid var(--reed); margin-block-end: 1.25em; }
-  .walking p + p { margin-block-start: 0.4em; }
-  .walking .outline { margin-block-start: 0.6em; margin-inline-end: 0.6em; }
 
   .ways { display: flex; flex-wrap: wrap; gap: 0 1.75em; margin-block-start: 1em; }
   .ways .radio { min-block-size: max(3em, 48px); }
@@ -42,11 +37,6 @@ export const keyStyles = css`
     .asking:not(.forked) .verdict { grid-column: 2; grid-row: 2; margin-block-start: 0; }
     .asking:not(.forked) .side { grid-row: 3; }
     .asking:not(.forked) .guidance { grid-column: 2; grid-row: 4; }
-    /* When there is none, the verdict is what the page is about. */
-    .done .verdict { grid-row: 3; }
-    .done .guidance { grid-row: 4 / 6; }
-    .done .side { grid-row: 2 / 6; }
-    .done leadwort-standing { margin-block-start: 0; }
   }
 
   summary { display: flex; flex-wrap: wrap; align-items: center; column-gap: 0.55em; color: var(--reed); font-weight: 600; list-style: none; }
@@ -57,6 +47,4 @@ export const keyStyles = css`
 
   .radio { display: flex; align-items: center; gap: 0.6em; }
   .radio input { inline-size: 1.35em; block-size: 1.35em; margin: 0; accent-color: var(--reed); }
-  .foot > .plain, .foot > .outline { margin-block-start: 0.5em; }
-
 `;
