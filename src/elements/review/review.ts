@@ -1,6 +1,5 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import { mailLink } from '../../guidance/index.ts';
 import type { PreparedKey } from '../../key/index.ts';
 import {
   type Find,
@@ -12,31 +11,37 @@ import {
   wantedPhotos,
   writeFind,
 } from '../../report/find/index.ts';
-import { fromBase64 } from '../../report/photos/index.ts';
-import {
-  claimOf,
-  type Dossier,
-  dossierOf,
-  type Entered,
-  lackingIn,
-  reviewedFind,
-  taxonIn,
-} from '../../report/review/index.ts';
+import { type Dossier, dossierOf, type Entered, lackingIn, reviewedFind, taxonIn } from '../../report/review/index.ts';
 import { type ReportWords, reportWords } from '../../words/report/index.ts';
 import { type ReviewWords, reviewWords } from '../../words/review/index.ts';
-import { paint } from '../report/photos.ts';
-import { coordinatesOf } from '../report/where.ts';
 import { fire } from '../shared/events.ts';
+import { languageAt } from '../shared/language.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { plantName } from '../shared/plant-name.ts';
 import { shared } from '../shared/styles.ts';
 import { renderEntry } from './entry.ts';
 import { renderAnswers, renderApart, renderStanding } from './evidence.ts';
+import { type Fault, renderList, renderOpening } from './opening.ts';
+import { renderReply } from './reply.ts';
 import { styles } from './review.styles.ts';
 import { save } from './save.ts';
+import { paintPhotos, renderPhotos, renderPlace } from './sheet.ts';
 
-const BLANK: Entered = { status: '', taxon: '', by: '', remarks: '', wanted: [] };
+const BLANK: Entered = {
+  status: '',
+  taxon: '',
+  by: '',
+  remarks: '',
+  wanted: [],
+};
 type Told = 'written' | 'copied' | 'notCopied';
+
+/** What may hand down a key: the elements that do, through shadow roots; one that is not defined yet counts. */
+function holderOf(element: Element): Element | undefined {
+  const found = element.closest('leadwort-session, leadwort-key');
+  const root = element.getRootNode();
+  return found ?? (root instanceof ShadowRoot ? holderOf(root.host) : undefined);
+}
 
 /**
  * What a specialist needs to confirm a report, correct it or ask for a photograph. Reports come from files, pasted, from an
@@ -60,19 +65,19 @@ export class LeadwortReview extends LeadwortPart {
   @state() private at = 0;
   @state() private text: ReviewWords | undefined;
   @state() private reportText: ReportWords | undefined;
-  @state() private faults: readonly string[] = [];
+  @state() private faults: readonly Fault[] = [];
   @state() private entered: ReadonlyMap<string, Entered> = new Map();
   @state() private left = false;
   @state() private query = '';
   @state() private refused = '';
   @state() private told: Told | undefined;
 
-  #language = '';
+  #language: string | undefined;
   #fetched = '';
   #made: { find: Find; prepared: PreparedKey; dossier: Dossier } | undefined;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    const { language } = this.saying;
+    const language = this.settings?.language ?? languageAt(this);
     if (language !== this.#language) {
       this.#language = language;
       Promise.all([reviewWords(language), reportWords(language)]).then(
@@ -80,7 +85,7 @@ export class LeadwortReview extends LeadwortPart {
           if (language === this.#language) Object.assign(this, { text, reportText });
         },
         () => {
-          this.#language = '';
+          this.#language = undefined;
         },
       );
     }
@@ -93,11 +98,7 @@ export class LeadwortReview extends LeadwortPart {
 
   protected override updated(): void {
     const { find } = this;
-    if (!find) return;
-    const pictures = find.photos.flatMap(({ id, data, type }) =>
-      data === undefined ? [] : [{ id, blob: fromBase64(data, type) }],
-    );
-    void paint(this.renderRoot, pictures);
+    if (find) void paintPhotos(this.renderRoot, find);
   }
 
   private get find(): Find | undefined {
@@ -122,49 +123,62 @@ export class LeadwortReview extends LeadwortPart {
 
   // ---- what comes in
 
-  #take(text: string, name: string): void {
+  /** Where the report is then; undefined when it cannot be read, which is told, and the others stay. */
+  #take(text: string, name: string): number | undefined {
     try {
       const find = readFind(text);
       const there = this.finds.findIndex(({ id }) => id === find.id);
       this.finds = there < 0 ? [...this.finds, find] : this.finds.with(there, find);
       if (there >= 0) this.#forget(find.id);
-      this.#turnTo(there < 0 ? this.finds.length - 1 : there);
+      return there < 0 ? this.finds.length - 1 : there;
     } catch (error) {
       if (!(error instanceof FindError)) throw error;
-      this.faults = [...this.faults, `${name}\n${error.message}`];
+      this.faults = [...this.faults, { name, wrong: error.message }];
+      return undefined;
     }
   }
 
   async #fetch(address: string): Promise<void> {
     this.faults = [];
-    try {
-      const response = await fetch(new URL(address, document.baseURI), { credentials: 'same-origin' });
-      if (!response.ok) throw new TypeError(String(response.status));
-      const text = await response.text();
-      if (address === this.findAt) this.#take(text, address);
-    } catch {
-      this.faults = [...this.faults, address];
-    }
+    const text = await fetch(new URL(address, document.baseURI), {
+      credentials: 'same-origin',
+    }).then(
+      (response) => (response.ok ? response.text() : undefined),
+      () => undefined,
+    );
+    // Another address may have been given meanwhile.
+    if (address !== this.findAt) return;
+    if (text === undefined) this.faults = [{ name: address }];
+    else this.#turnTo(this.#take(text, address));
   }
 
+  /** Opens all that can be read, and turns to the first of them. */
   async #open(files: readonly File[]): Promise<void> {
     this.faults = [];
-    for (const file of files) this.#take(await file.text().catch(() => ''), file.name);
-    this.#turnTo(Math.max(0, this.finds.length - files.length));
+    const texts = await Promise.all(files.map((file) => file.text().catch(() => '')));
+    const places = texts.map((text, i) => this.#take(text, files[i]?.name ?? ''));
+    this.#turnTo(places.find((at) => at !== undefined));
   }
 
   #paste(): void {
     const area = this.renderRoot.querySelector<HTMLTextAreaElement>('#pasted');
     if (!area) return;
     this.faults = [];
-    this.#take(area.value, this.text?.pasted ?? '');
+    this.#turnTo(this.#take(area.value, this.text?.pasted ?? ''));
     if (this.faults.length === 0) area.value = '';
   }
 
   // ---- what is said
 
-  #turnTo(at: number): void {
-    Object.assign(this, { at, left: false, query: '', refused: '', told: undefined });
+  #turnTo(at: number | undefined): void {
+    if (at !== undefined)
+      Object.assign(this, {
+        at,
+        left: false,
+        query: '',
+        refused: '',
+        told: undefined,
+      });
   }
 
   #forget(id: string): void {
@@ -177,7 +191,10 @@ export class LeadwortReview extends LeadwortPart {
     const { find } = this;
     if (!find) return;
     this.told = undefined;
-    this.entered = new Map(this.entered).set(find.id, { ...this.entry, ...change });
+    this.entered = new Map(this.entered).set(find.id, {
+      ...this.entry,
+      ...change,
+    });
   }
 
   #write(prepared: PreparedKey): void {
@@ -191,7 +208,10 @@ export class LeadwortReview extends LeadwortPart {
       const written = reviewedFind(prepared, find, entry, stampOf(ms, -new Date(ms).getTimezoneOffset()));
       this.finds = this.finds.with(this.at, written);
       this.told = 'written';
-      fire(this, 'leadwort-review', { find: find.id, status: entry.status as 'confirmed' });
+      fire(this, 'leadwort-review', {
+        find: find.id,
+        status: entry.status as 'confirmed',
+      });
     } catch (error) {
       if (!(error instanceof FindError)) throw error;
       this.refused = error.message;
@@ -232,57 +252,33 @@ export class LeadwortReview extends LeadwortPart {
     };
   }
 
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.requestUpdate();
+  }
+
+  /** Without a key around it nothing can be held against anything: that is said, instead of nothing at all. */
+  protected override shouldUpdate(changed: PropertyValues): boolean {
+    return this.#alone || super.shouldUpdate(changed);
+  }
+
+  get #alone(): boolean {
+    return this.settings === undefined && holderOf(this) === undefined;
+  }
+
   override render() {
     const { snapshot, text, reportText, find } = this;
+    if (this.#alone)
+      return text ? html`<p class="warn" role="alert" lang=${text.language}>${text.noSession}</p>` : nothing;
     if (!snapshot || !text || !reportText) return nothing;
     const { prepared } = snapshot;
     const level = this.settings?.headingLevel ?? 2;
     return html`<div class="review" lang=${text.language}>
       <div role="heading" aria-level=${level} class="heading">${text.heading}</div>
-      <div class="opening">${this.#renderOpening(text)}</div>
-      ${this.finds.length > 1 ? this.#renderList(text, prepared) : nothing}
+      <div class="opening">${renderOpening({ text, faults: this.faults, open: (files) => void this.#open(files), paste: () => this.#paste() })}</div>
+      ${this.finds.length > 1 ? renderList({ text, finds: this.finds, at: this.at, nameOf: (one) => this.#nameOf(prepared, one), turnTo: (at) => this.#turnTo(at) }) : nothing}
       ${find ? this.#renderFind(prepared, find, text, reportText, Math.min(6, level + 1)) : nothing}
     </div>`;
-  }
-
-  #renderOpening(text: ReviewWords): TemplateResult {
-    const chosen = (event: Event) => {
-      const input = event.currentTarget as HTMLInputElement;
-      const files = [...(input.files ?? [])];
-      input.value = '';
-      void this.#open(files);
-    };
-    return html`<p>${text.intro}</p>
-      <label class="picker outline target">
-        <input class="unseen" type="file" multiple accept="application/json,.json" @change=${chosen} /><span>${text.open}</span>
-      </label>
-      <details>
-        <summary>${text.paste}</summary>
-        <textarea id="pasted" rows="4" aria-label=${text.paste}></textarea>
-        <button class="outline" type="button" @click=${() => this.#paste()}>${text.pasteOpen}</button>
-      </details>
-      <div role="alert">${this.faults.map((fault) => html`<p class="wrong">${fault === this.findAt ? text.notFetched : text.bad('')}</p><pre>${fault}</pre>`)}</div>`;
-  }
-
-  #renderList(text: ReviewWords, prepared: PreparedKey): TemplateResult {
-    const { at, finds } = this;
-    const step = (by: number) => this.#turnTo((at + by + finds.length) % finds.length);
-    return html`<nav aria-label=${text.list}>
-      <ol class="list">
-        ${finds.map((find, i) => {
-          const claim = claimOf(find);
-          const status = find.review ? text.status[find.review.status] : text.unreviewed;
-          return html`<li><button class="outline" type="button" aria-current=${i === at ? 'true' : 'false'} @click=${() => this.#turnTo(i)}>
-            ${i + 1}. ${this.#nameOf(prepared, find)(claim ?? find.verdict.taxa[0] ?? 'outside')}: ${status}
-          </button></li>`;
-        })}
-      </ol>
-      <div class="row">
-        <button class="plain" type="button" @click=${() => step(-1)}>${text.previous}</button>
-        <span role="status">${text.nth(at + 1, finds.length)}</span>
-        <button class="plain" type="button" @click=${() => step(1)}>${text.next}</button>
-      </div>
-    </nav>`;
   }
 
   #renderFind(
@@ -294,10 +290,17 @@ export class LeadwortReview extends LeadwortPart {
   ): TemplateResult {
     const dossier = this.#dossier(prepared, find);
     const nameOf = this.#nameOf(prepared, find);
-    const view = { find, dossier, text, level, nameOf: this.#nameOf(prepared, find, false), saying: this.saying };
+    const view = {
+      find,
+      dossier,
+      text,
+      level,
+      nameOf: this.#nameOf(prepared, find, false),
+      saying: this.saying,
+    };
     return html`<div class="sheet" part="evidence">
         ${dossier.keyDiffers ? html`<p class="warn">${text.keyDiffers(`${find.key.id} ${find.key.version}`, `${prepared.key.id} ${prepared.key.version}`)}</p>` : nothing}
-        ${this.#renderPhotos(find, text, reportText, level)} ${this.#renderPlace(find, text, level)}
+        ${renderPhotos(find, text, reportText, level)} ${renderPlace(find, text, level, (words) => void this.#copy(words))}
         ${renderAnswers(view)} ${renderApart(view)} ${renderStanding(view)}
       </div>
       <div part="entry">
@@ -320,7 +323,7 @@ export class LeadwortReview extends LeadwortPart {
         <div class="row">
           <button class="outline" type="button" ?disabled=${!find.review} @click=${() => save(writeFind(find), 'application/json', `find-${find.id.slice(0, 8)}.json`)}>${text.save}</button>
           <button class="outline" type="button" @click=${() => void this.#saveTable(prepared)}>${text.table}</button>
-          ${find.review ? this.#renderMail(find, text, reportText, nameOf) : nothing}
+          ${find.review ? renderReply(find, text, reportText, nameOf) : nothing}
         </div>
       </div>`;
   }
@@ -329,61 +332,6 @@ export class LeadwortReview extends LeadwortPart {
   #asked(prepared: PreparedKey, find: Find): readonly PhotoKind[] {
     const first = wantedPhotos(prepared, find.standing, find.month).map(({ id }) => id);
     return [...new Set([...first, ...PHOTOS])];
-  }
-
-  #renderPhotos(
-    { photos, noPhotos }: Find,
-    text: ReviewWords,
-    { photos: { wants } }: ReportWords,
-    level: number,
-  ): TemplateResult {
-    return html`<section>
-      <div role="heading" aria-level=${level} class="sub">${text.photos}</div>
-      ${photos.length === 0 ? html`<p>${text.noPhotos} ${noPhotos ?? nothing}</p>` : nothing}
-      <ul class="photos">
-        ${photos.map((photo) => {
-          const kind = PHOTOS.find((one) => one === photo.wants);
-          const words = [kind && wants[kind], photo.caption].filter(Boolean).join(': ') || text.photos;
-          return html`<li>
-            ${photo.data === undefined ? html`<p class="quiet">${text.noPicture}</p>` : html`<canvas data-photo=${photo.id} role="img" aria-label=${words}></canvas>`}
-            <p>${words}</p>
-          </li>`;
-        })}
-      </ul>
-    </section>`;
-  }
-
-  #renderPlace({ place, date }: Find, text: ReviewWords, level: number): TemplateResult {
-    const words = place && coordinatesOf(place);
-    return html`<section>
-      <div role="heading" aria-level=${level} class="sub">${text.place}</div>
-      ${
-        place && words
-          ? html`<p><span class="coordinates">${words}</span>, ${text.within(Math.ceil(place.uncertainty))}</p>
-              ${place.words ? html`<p>${place.words}</p>` : nothing}
-              <div><button class="plain" type="button" @click=${() => void this.#copy(words)}>${text.copy}</button></div>`
-          : html`<p>${text.noPlace}</p>`
-      }
-      ${date ? html`<p>${text.date}: ${date}</p>` : nothing}
-    </section>`;
-  }
-
-  #renderMail(
-    { contact, consent, review }: Find,
-    text: ReviewWords,
-    reportText: ReportWords,
-    nameOf: (id: string) => string,
-  ) {
-    const link = consent.contact ? mailLink(contact?.email ?? '') : undefined;
-    if (!link || !review) return html`<p>${text.noMail}</p>`;
-    const plant = review.taxon === undefined ? text.status[review.status] : nameOf(review.taxon);
-    const wanted = (review.wanted ?? []).map((id) => {
-      const kind = PHOTOS.find((one) => one === id);
-      return kind ? reportText.photos.wants[kind] : id;
-    });
-    const body = text.replyText(`${plant}.`, review.by, review.remarks ?? '', wanted).replace(/\n/g, '\r\n');
-    const query = `subject=${encodeURIComponent(text.reply(plant))}&body=${encodeURIComponent(body)}`;
-    return html`<a class="target" href=${`${link}?${query}`}>${text.mail}</a>`;
   }
 }
 

@@ -214,10 +214,15 @@ function amount({ extent, cover }: Find): Partial<Row> {
   return cover ? { organismQuantity: String(cover.class), organismQuantityType: 'Daubenmire cover class' } : {};
 }
 
-/** The answers in words, what was passed over among them. */
-const remarksOf = ({ trail }: Find): string =>
-  trail
-    .map(({ label, words, sureness }) => `${label}: ${words}${sureness && sureness !== 'sure' ? ` (${sureness})` : ''}`)
+/** What the specialist remarked, then the answers in words, what was passed over among them. */
+const remarksOf = ({ trail, review }: Find): string =>
+  [
+    review?.remarks ?? '',
+    ...trail.map(
+      ({ label, words, sureness }) => `${label}: ${words}${sureness && sureness !== 'sure' ? ` (${sureness})` : ''}`,
+    ),
+  ]
+    .filter((one) => one !== '')
     .join('; ');
 
 /** All that has no column of its own, and the answers as the key takes them: ids and numbers, no free text. */

@@ -4,6 +4,7 @@ export const review: ReviewWords = {
   language: 'en',
   heading: 'Review reports',
   intro: 'Open reports as files, or paste one. Nothing is sent from here.',
+  noSession: 'This part needs a key around it: put <leadwort-review> inside <leadwort-session>.',
   open: 'Open files',
   paste: 'Or paste a report',
   pasteOpen: 'Open what was pasted',

@@ -4,6 +4,7 @@ export const review: ReviewWords = {
   language: 'es',
   heading: 'Revisar reportes',
   intro: 'Abra los reportes como archivos, o pegue uno. Desde aquí no se envía nada.',
+  noSession: 'Esta parte necesita una clave alrededor: ponga <leadwort-review> dentro de <leadwort-session>.',
   open: 'Abrir archivos',
   paste: 'O pegue un reporte',
   pasteOpen: 'Abrir lo pegado',

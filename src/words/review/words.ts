@@ -7,6 +7,7 @@ export interface ReviewWords {
   readonly language: string;
   readonly heading: string;
   readonly intro: string;
+  readonly noSession: string;
   readonly open: string;
   readonly paste: string;
   readonly pasteOpen: string;
