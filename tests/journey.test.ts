@@ -379,3 +379,19 @@ describe.concurrent('the page of all pictures', () => {
     await page.context().close();
   });
 });
+
+describe.concurrent("the specialist's desk", () => {
+  test.each([
+    ['a phone', PHONE],
+    ['a desk', DESK],
+  ] as const)('shows the example find with its photographs on %s, free of faults', async (_, viewport) => {
+    const { page, faults } = await open('desk/?find=example', viewport, 10);
+    await page.locator('leadwort-review canvas, leadwort-review img').first().waitFor();
+    await page.locator('leadwort-review [role=heading]').first().waitFor();
+    expect(await violations(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width);
+    expect(await page.evaluate(() => window.seen.refused)).toEqual([]);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+});
