@@ -9,7 +9,7 @@ import { shownKind } from '../shared/shown.ts';
 import { shared } from '../shared/styles.ts';
 import type { Trouble } from './keeping.ts';
 import { keyStyles } from './key.styles.ts';
-import { renderNotice, renderWays } from './walking.ts';
+import { renderWays } from './walking.ts';
 
 const loadLater = untilDone(() => import('./later.ts'));
 /** What of a question and a couplet can be styled from outside. */
@@ -235,7 +235,7 @@ export class LeadwortKey extends LeadwortHolder {
       <div class=${`page ${asking ? 'asking' : 'done'} ${forked ? 'forked' : ''} ${ahead ? 'ahead' : ''}`} lang=${words.language} @click=${this.#press}>
         <leadwort-trail part="trail"></leadwort-trail>
         <div class="ask">
-          <div class="walking" role="status" part="notice">${renderNotice(snapshot, settings, {
+          <div class="walking" role="status" part="notice">${this.later?.renderNotice(snapshot, settings, {
             again: (character) => this.#send('ask', { character }),
             on: (place) => {
               this.#send('walk-from', place);

@@ -3,4 +3,5 @@
 export { renderTrouble } from './keeping.ts';
 export { laterStyles } from './later.styles.ts';
 export { renderNext } from './next.ts';
+export { renderNotice } from './notice.ts';
 export { renderSettings, sendWaiting } from './settings.ts';
