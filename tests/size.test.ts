@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { compare, filesOf, tell } from './support/size.mjs';
+import { compare, filesOf, notAtThePlant, tell } from './support/size.mjs';
 
 const chunks = {
   'src/define.ts': { file: 'leadwort.js', imports: ['_shared'], dynamicImports: ['src/late.ts'] },
@@ -14,6 +14,18 @@ test('the first question needs what the entry imports at once, and not what is f
 
 test('everything counts each file once, also when a late one leans back on the entry', () => {
   expect(filesOf(chunks, 'src/define.ts', true)).toEqual(['leadwort.js', 'shared.js', 'late.js', 'later.js']);
+});
+
+test('what is left out brings nothing of what only it needs', () => {
+  const left = (name: string) => name === 'src/late.ts';
+  expect(filesOf(chunks, 'src/define.ts', true, left)).toEqual(['leadwort.js', 'shared.js']);
+});
+
+test('at the plant nobody needs the other language, or what is for the desk', () => {
+  expect(notAtThePlant('src/words/report/es.ts', 'en')).toBe(true);
+  expect(notAtThePlant('src/words/es.ts', 'es')).toBe(false);
+  expect(notAtThePlant('src/elements/review/define.ts', 'en')).toBe(true);
+  expect(notAtThePlant('src/elements/report/define.ts', 'en')).toBe(false);
 });
 
 test('a chunk that the list lacks is an error, not a small page', () => {
