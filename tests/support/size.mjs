@@ -8,7 +8,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 
-/** What is opened at a desk, and the reader of a photograph's own data, which most photographs do not wait for. */
+/** What is opened at a desk, and the reader of a photograph's own data, which comes on the tap that asks for it. */
 const DESK = ['src/elements/review/define.ts', 'src/elements/sheet/define.ts', 'src/report/photos/position.ts'];
 const LANGUAGES = ['en', 'es'];
 
@@ -22,6 +22,7 @@ export function notAtThePlant(name, language) {
  * The files that `entry` needs: those it imports at once, and with `late` also those it fetches when asked,
  * but for chunks that are `left`.
  * `chunks` is the list Vite writes beside a build: name of a chunk to `{ file, imports, dynamicImports }`.
+ * @param {(name: string) => boolean} [left]
  */
 export function filesOf(chunks, entry, late, left = () => false) {
   const seen = new Set();
