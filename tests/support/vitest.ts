@@ -34,7 +34,7 @@ export async function vitest(): Promise<ViteUserConfig> {
         'lit/directives/keyed.js',
         'lit/directives/live.js',
         'exifr/dist/lite.esm.mjs',
-        'fuse.js/basic',
+        'fuse.js/min-basic',
         'idb',
         'point-in-polygon-hao',
       ],

@@ -1,5 +1,5 @@
 // Finding plants by a name as people write it: either language, Latin, old names, usual misspellings, and slips of the hand.
-import Fuse from 'fuse.js/basic';
+import Fuse from 'fuse.js/min-basic';
 import { foldName, type Key, type SharedName, sharedNames, type Taxon } from '../../key/index.ts';
 
 /** One name of one plant. */
