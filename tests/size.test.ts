@@ -32,17 +32,24 @@ test('a chunk that the list lacks is an error, not a small page', () => {
   expect(() => filesOf({}, 'src/define.ts', false)).toThrow('the list of chunks lacks "src/define.ts"');
 });
 
-test('a byte over the limit is over, the limit itself is not', () => {
-  expect(compare({ a: 100, b: 101 }, { a: 100, b: 100 }).map(({ over }) => over)).toEqual([false, true]);
-  expect(() => compare({}, { a: 1 })).toThrow('the limits name "a", which is not measured');
+test('a byte over the ceiling is over, the ceiling itself is not; without one the budget is the ceiling', () => {
+  const over = (limits: object) => compare({ a: 100, b: 101 }, limits).map((row) => row.over);
+  expect(over({ a: { budget: 100 }, b: { budget: 100 } })).toEqual([false, true]);
+  expect(over({ a: { budget: 90, ceiling: 99 }, b: { budget: 90, ceiling: 101 } })).toEqual([true, false]);
+  expect(() => compare({}, { a: { budget: 1 } })).toThrow('the limits name "a", which is not measured');
 });
 
-test('the rows are aligned and kind either way', () => {
-  const rows = compare({ 'first question': 40100, all: 112000 }, { 'first question': 45000, all: 110000 });
-  expect(tell(rows)).toBe(
+test('the rows are aligned, and one that is over its budget says so even below its ceiling', () => {
+  const limits = {
+    'first question': { budget: 45000 },
+    all: { budget: 110000 },
+    later: { budget: 110000, ceiling: 140000 },
+  };
+  expect(tell(compare({ 'first question': 40100, all: 112000, later: 138400 }, limits))).toBe(
     [
       'first question    40.1 kB of   45.0 kB     4.9 kB to spare',
       'all              112.0 kB of  110.0 kB     2.0 kB too heavy: load something later, or lighten it',
+      'later            138.4 kB of  110.0 kB    28.4 kB too heavy: held below 140.0 kB until it is lighter',
     ].join('\n'),
   );
 });
