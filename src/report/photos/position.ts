@@ -1,4 +1,5 @@
 // Where and when a photograph says it was taken. Comes in a file of its own, with the library that reads it.
+/// <reference path="./exifr-lite.d.ts" />
 import { parse } from 'exifr/dist/lite.esm.mjs';
 
 export interface Taken {
