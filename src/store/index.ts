@@ -4,4 +4,3 @@ export { type KeeperOptions, TrailKeeper } from './keeper.ts';
 export { aloneByLock, Outbox, type OutboxOptions } from './outbox/outbox.ts';
 export type { AsideRecord, FindRecord, OutboxRecord, PhotoRecord, TrailRecord } from './records.ts';
 export { LeadwortStore } from './store.ts';
-export type { RestoredTrail } from './trail.ts';

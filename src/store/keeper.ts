@@ -1,8 +1,9 @@
 // Keeps one element's trail: read once when the key is there, written after each change at once, a crash gives no notice, and before the page goes.
 import type { PreparedKey } from '../key/index.ts';
 import type { SessionStore } from '../session/index.ts';
+import type { RestoredTrail } from '../session/restore.ts';
 import { LeadwortStore } from './store.ts';
-import { type RestoredTrail, trailOf } from './trail.ts';
+import { trailOf } from './trail.ts';
 
 export interface KeeperOptions {
   /** The name that the trail is kept under: elements of other names keep others. */

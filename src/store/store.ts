@@ -3,12 +3,13 @@ import type { IDBPTransaction } from 'idb';
 import type { PreparedKey } from '../key/index.ts';
 import type { Find } from '../report/find/index.ts';
 import type { Parcel, ParcelPhoto } from '../report/send/index.ts';
+import { type RestoredTrail, restoreTrail } from '../session/restore.ts';
 import { Connection } from './connection.ts';
 import { openDatabase, type Tables } from './database.ts';
 import { StoreFullError } from './errors.ts';
 import { faultOfEntry } from './outbox/entry.ts';
 import type { AsideRecord, OutboxRecord, TrailRecord } from './records.ts';
-import { faultOfTrail, type RestoredTrail, restoreTrail } from './trail.ts';
+import { faultOfTrail } from './trail.ts';
 
 type Table = AsideRecord['from'];
 type KeyOf<T extends Table> = Tables[T]['key'];

@@ -1,6 +1,7 @@
 // Comes when an element is told to keep its answers: finds its trail, and tells the page what cannot be kept.
 import type { PreparedKey } from '../../key/index.ts';
-import { type RestoredTrail, StoreFullError, TrailKeeper } from '../../store/index.ts';
+import type { RestoredTrail } from '../../session/restore.ts';
+import { StoreFullError, TrailKeeper } from '../../store/index.ts';
 import { fire } from './events.ts';
 
 /** Elements without a name of their own keep apart by their place on the page. */

@@ -1,0 +1,1 @@
+export { type Link, LinkError, readLink, writeLink } from './link.ts';
