@@ -1,0 +1,10 @@
+export { bearsOut, isAlarm, itemsTouched, judge, OUTSIDE, pairItem, type Touched, UNSURE } from './judge/judge.ts';
+export { type Deciding, decidingOf, isTold, usualState } from './judge/telling.ts';
+export { NEW, nextTask, type RoundPlan, secondsOf } from './round/round.ts';
+export { planTest, type TestPlan } from './round/test.ts';
+export { gradeOf, inOrder, QUICK, replay, type Scheduled } from './schedule/schedule.ts';
+export { markOf, SpecimenError, shownBy } from './specimen/specimen.ts';
+export { charactersOf, itemsOf, kindsOf, type Parsed, pairsOf, parseItem } from './task/items.ts';
+export { alike, nearest } from './task/near.ts';
+export { seedFor, taskOf } from './task/task.ts';
+export * from './types.ts';

@@ -1,0 +1,109 @@
+// A round of about ten minutes: what went wrong comes back in it, then what is due, then what is new.
+import { Random } from '../../engine/trial/random.ts';
+import type { Course, TaskKind } from '../../key/courses/index.ts';
+import type { PreparedKey } from '../../key/index.ts';
+import { isAlarm } from '../judge/judge.ts';
+import { replay, type Scheduled } from '../schedule/schedule.ts';
+import { itemsOf, kindsOf } from '../task/items.ts';
+import { taskOf } from '../task/task.ts';
+import type { Attempt, ItemId, Task } from '../types.ts';
+
+/** What a round is made of: the same of all gives the same tasks. */
+export interface RoundPlan {
+  readonly course: Course;
+  /** All attempts before the round. */
+  readonly before: readonly Attempt[];
+  /** Any whole number. */
+  readonly seed: number;
+  readonly minutes: number;
+}
+
+/** Seconds that a task takes of somebody who is not known yet, and of looking at what was told after it (ours). */
+const USUAL: Readonly<Record<TaskKind, number>> = { read: 12, name: 15, standing: 10, pair: 12, run: 90, cover: 12 };
+const TOLD = 6;
+/** At most so many items are met for the first time in a round: more would not stay (ours). */
+export const NEW = 10;
+/** What went wrong comes back after so many other tasks. */
+const APART = 3;
+/** How often a plant is to be named, put among natives and invaders, or walked to through the key (ours). */
+const SHARE: Readonly<Record<TaskKind, number>> = { name: 6, standing: 3, run: 1, read: 1, pair: 1, cover: 1 };
+
+/** Median seconds of what was done so far, by kind of task; the usual ones where nothing was. */
+export function secondsOf(attempts: readonly Attempt[]): Readonly<Record<TaskKind, number>> {
+  const of = (kind: TaskKind): number => {
+    const all = attempts.filter((one) => one.kind === kind).map(({ seconds }) => seconds);
+    const sorted = all.sort((a, b) => a - b);
+    return sorted[Math.floor(sorted.length / 2)] ?? USUAL[kind];
+  };
+  return {
+    read: of('read'),
+    name: of('name'),
+    standing: of('standing'),
+    pair: of('pair'),
+    run: of('run'),
+    cover: of('cover'),
+  };
+}
+
+/**
+ * The next task of a round, after those done in it; undefined when its time is up or nothing can be asked. `now` is
+ * milliseconds.
+ */
+export function nextTask(
+  prepared: PreparedKey,
+  { course, before, seed, minutes }: RoundPlan,
+  done: readonly Attempt[],
+  now: number,
+): Task | undefined {
+  const usual = secondsOf([...before, ...done]);
+  const left = minutes * 60 - done.reduce((sum, { seconds }) => sum + seconds + TOLD, 0);
+  const random = new Random(seed, done.length);
+  const schedule = replay(prepared, [...before, ...done], now);
+  for (const item of candidates(prepared, course, schedule, before, done, now)) {
+    const kinds = kindsOf(course, item).filter((kind) => usual[kind] + TOLD <= left);
+    while (kinds.length > 0) {
+      const [kind] = kinds.splice(random.pick(kinds.map((one) => SHARE[one])), 1) as [TaskKind];
+      const task = taskOf(prepared, course, item, kind, random);
+      if (task !== undefined) return task;
+    }
+  }
+  return undefined;
+}
+
+/** The items of a course, those to be asked now first. */
+function candidates(
+  prepared: PreparedKey,
+  course: Course,
+  schedule: ReadonlyMap<ItemId, Scheduled>,
+  before: readonly Attempt[],
+  done: readonly Attempt[],
+  now: number,
+): ItemId[] {
+  const items = itemsOf(prepared, course);
+  const recent = new Set(done.slice(-APART).map(({ item }) => item));
+  const met = new Set([...before, ...done].map(({ item }) => item));
+  const fresh = items.filter((item) => !met.has(item) && !schedule.has(item));
+  const first = new Set(before.map(({ item }) => item));
+  const newNow = new Set(done.map(({ item }) => item).filter((item) => !first.has(item))).size;
+  const known = items.flatMap((item) => schedule.get(item) ?? []).filter(({ item }) => !recent.has(item));
+  const missed = missedIn(prepared, done);
+  const rank = ({ item, alarm, failing }: Scheduled) =>
+    missed.get(item) === 'alarm' ? 3 : missed.has(item) ? 2 : alarm ? 1 : failing > 0 ? 0.5 : 0;
+  const sooner = (a: Scheduled, b: Scheduled) =>
+    rank(b) - rank(a) || a.recall - b.recall || b.difficulty - a.difficulty || (a.item < b.item ? -1 : 1);
+  const due = known.filter((one) => missed.has(one.item) || one.due <= now).sort(sooner);
+  const later = known.filter((one) => !due.includes(one)).sort(sooner);
+  const open = newNow < NEW ? fresh : [];
+  const shut = newNow < NEW ? [] : fresh;
+  return [...due.map(({ item }) => item), ...open, ...later.map(({ item }) => item), ...shut];
+}
+
+/** Items whose last look in this round went wrong, and whether it called a native an invasive. */
+function missedIn(prepared: PreparedKey, done: readonly Attempt[]): ReadonlyMap<ItemId, 'alarm' | 'wrong'> {
+  const missed = new Map<ItemId, 'alarm' | 'wrong'>();
+  for (const attempt of done) {
+    if (attempt.right) missed.delete(attempt.item);
+    else missed.set(attempt.item, isAlarm(prepared, attempt) ? 'alarm' : 'wrong');
+  }
+  return missed;
+}
