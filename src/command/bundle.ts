@@ -35,7 +35,7 @@ async function run({ operands: [shown = ''], text }: Given, io: Io): Promise<Exi
   io.stdout(`${shownTarget}: ${sizes(bundled)}, ${hash}\n`);
   if (album)
     io.stdout(
-      `${album.shown}: ${sizes(album.text)}, ${count(album.pictures, 'picture')}, ${count(album.terms, 'term')}\n`,
+      `${album.shown}: ${sizes(album.text)}, ${count(album.pictures, 'picture')}, ${count(album.terms, 'term')}${album.courses > 0 ? `, ${count(album.courses, 'course')}` : ''}\n`,
     );
   const warnings = inspection.problems.length + inspection.more;
   if (warnings > 0) io.stderr(`leadwort: ${count(warnings, 'warning')}; leadwort check ${shown} tells them.\n`);
@@ -45,12 +45,12 @@ async function run({ operands: [shown = ''], text }: Given, io: Io): Promise<Exi
 const sizes = (text: string): string => `${kB(Buffer.byteLength(text))}, ${kB(gzipSync(text).length)} gzip`;
 
 /** The album of a key that has pictures or a glossary, and what its bundle tells of it. */
-async function albumFor({ pictures, glossary }: Inspection, key: Key, shownTarget: string) {
-  if (pictures === undefined && glossary.length === 0) return undefined;
+async function albumFor({ pictures, glossary, courses }: Inspection, key: Key, shownTarget: string) {
+  if (pictures === undefined && glossary.length === 0 && courses.length === 0) return undefined;
   const name = `${basename(shownTarget).replace(/\.json$/, '')}.album.json`;
   if (!/^[\w-][\w. -]*$/.test(name))
     throw new Refusal(`${shownTarget}: the name of a bundle with pictures is of plain letters, digits and hyphens`);
-  const made = albumOf(key, { drawings: pictures?.drawings ?? new Map(), glossary, ...pictures });
+  const made = albumOf(key, { drawings: pictures?.drawings ?? new Map(), glossary, courses, ...pictures });
   const text = await hashed(made);
   const { states, taxa } = readAlbum(text, key);
   return {
@@ -59,6 +59,7 @@ async function albumFor({ pictures, glossary }: Inspection, key: Key, shownTarge
     told: { album: name, opening: openingOf(key, made) },
     pictures: states.size + [...taxa.values()].reduce((sum, photos) => sum + photos.length, 0),
     terms: glossary.length,
+    courses: courses.length,
   };
 }
 
@@ -77,7 +78,7 @@ export const bundle: Command = {
   more: [
     'Refuses a folder in which `check` finds errors. The file is written whole or not at all, and an older one is replaced.',
     'Prints its size, its size by gzip, and the hash of its content.',
-    'A key with pictures or a glossary gets an album beside it, FILE.album.json, which the page fetches after the bundle.',
+    'A key with pictures, a glossary or courses gets an album beside it, FILE.album.json, which the page fetches after the bundle.',
   ],
   operands: [{ name: 'FOLDER', help: 'the key folder' }],
   options: { output: { type: 'string', short: 'o', value: 'FILE', help: 'the file to write', required: true } },

@@ -3,7 +3,7 @@ import { isUtf8 } from 'node:buffer';
 import { randomUUID } from 'node:crypto';
 import { type FileHandle, open, readdir, realpath, rename, stat, unlink } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
-import { GLOSSARY, KEY_FILES, LIMITS } from '../key/index.ts';
+import { COURSES, GLOSSARY, KEY_FILES, LIMITS } from '../key/index.ts';
 import { Refusal } from './errors.ts';
 
 /** Most bytes of one file of a key, and of a bundle. */
@@ -103,7 +103,7 @@ export interface FolderFiles {
 export async function readFolder(path: string, shown: string): Promise<FolderFiles> {
   if (!(await isFolder(path, shown))) throw new Refusal(`${shown}: this is a file where a key folder is needed`);
   const names = (await told(shown, () => readdir(path))).sort();
-  const known: readonly string[] = [...KEY_FILES, GLOSSARY];
+  const known: readonly string[] = [...KEY_FILES, GLOSSARY, COURSES];
   const translations = names.includes('text') ? await namesIn(join(path, 'text'), join(shown, 'text')) : [];
   const wanted = [...known.filter((name) => names.includes(name)), ...translations.map((name) => `text/${name}`)];
   const files = new Map<string, string>();

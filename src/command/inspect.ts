@@ -1,10 +1,13 @@
 // Everything that can be said against a key folder, errors and warnings alike.
 import {
+  COURSES,
   checkKey,
   GLOSSARY,
   type Key,
   KeyContentError,
+  type LooseCourse,
   type Problem,
+  readCourses,
   readGlossary,
   readKey,
   type Term,
@@ -18,6 +21,8 @@ export interface Inspection {
   readonly key?: Key;
   /** What glossary.json explains; empty when the folder has none. */
   readonly glossary: readonly Term[];
+  /** What courses.json tells; empty when the folder has none. */
+  readonly courses: readonly LooseCourse[];
   /** Absent when key.json names no pictures. */
   readonly pictures?: FolderPictures;
   readonly problems: readonly Problem[];
@@ -27,13 +32,16 @@ export interface Inspection {
 
 /** `files` is the text of each file of `folder` by its name there; `today` is year-month-day. */
 export async function inspect(files: ReadonlyMap<string, string>, folder: string, today: string): Promise<Inspection> {
-  const none = { glossary: [] };
+  const none = { glossary: [], courses: [] };
   try {
     const key = readKey(files);
     const faults = new Problems();
     const words = files.get(GLOSSARY);
     const glossary = words === undefined ? undefined : readGlossary(words, key, faults);
-    if (!faults.none) return { ...none, problems: withLines(faults.list, files), more: faults.more };
+    const lessons = files.get(COURSES);
+    const courses = lessons === undefined ? [] : readCourses(lessons, key, faults);
+    if (!faults.none || courses === undefined)
+      return { ...none, problems: withLines(faults.list, files), more: faults.more };
     const place = picturesPlace(files.get('key.json') ?? '{}');
     const pictures = place === undefined ? undefined : await readPictures(folder, place);
     const checked = checkKey(key, {
@@ -44,7 +52,7 @@ export async function inspect(files: ReadonlyMap<string, string>, folder: string
     const all = new Map(files);
     if (pictures?.text !== undefined && pictures.manifest) all.set(pictures.file, pictures.text);
     return {
-      ...{ key, glossary: glossary ?? [], more: 0 },
+      ...{ key, glossary: glossary ?? [], courses, more: 0 },
       ...(pictures ? { pictures } : {}),
       problems: withLines([...checked, ...(pictures?.problems ?? [])], all),
     };

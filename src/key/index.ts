@@ -15,6 +15,7 @@ export {
 } from './comparison.ts';
 export { KEY_FILES, type ReadOptions } from './content.ts';
 export { printCouplets } from './couplets-file.ts';
+export { COURSES, type Course, type LooseCourse, type PassMark, readCourses, type TaskKind } from './courses/index.ts';
 export { BOX, type Drawing, HUES, type Hue, type Mark, PENS, type Pen } from './drawing.ts';
 export { readKey } from './folder.ts';
 export { type Identification, identify, type RivalCheck, type Standing as TaxonStanding } from './identify.ts';

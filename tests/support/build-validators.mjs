@@ -29,7 +29,7 @@ export function readSchemas() {
 /** Files of each generated module: those of a key, and those of its pictures and words. */
 export const MODULES = new Map([
   ['shapes', ['bundle']],
-  ['album-shapes', ['album', 'manifest', 'glossary']],
+  ['album-shapes', ['album', 'manifest', 'glossary', 'courses']],
 ]);
 
 /**

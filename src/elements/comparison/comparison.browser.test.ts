@@ -44,7 +44,7 @@ const album: Album = {
     ),
   ),
   taxa: new Map(),
-  glossary: [],
+  glossary: [], courses: [],
 };
 
 describe.each([

@@ -50,6 +50,7 @@ const album: Album = {
   ]),
   taxa: new Map(),
   glossary: [ligule, collar],
+  courses: [],
 };
 
 const word = html`<leadwort-term word="ligule">ligule</leadwort-term>`;

@@ -1,4 +1,5 @@
 // The loose shape of manifest, glossary and album, as their schemas have it; see src/key/schema/*.json.
+import type { LooseCourse } from '../courses/read.ts';
 import type { Drawing } from '../drawing.ts';
 import type { LooseMonths } from '../loose.ts';
 import type { Part } from '../types.ts';
@@ -61,4 +62,6 @@ export interface LooseAlbum {
     Record<string, readonly (Photo & { readonly organ: Part; readonly alt: ByLanguage<string> })[]>
   >;
   readonly glossary: readonly LooseTerm[];
+  /** Absent when the folder has none. */
+  readonly courses?: readonly LooseCourse[];
 }

@@ -1,4 +1,5 @@
 // The album of a key, put together from its manifest, its drawings and its glossary.
+import type { LooseCourse } from '../courses/read.ts';
 import type { Drawing } from '../drawing.ts';
 import { identify } from '../identify.ts';
 import { prepareKey } from '../prepared.ts';
@@ -14,10 +15,11 @@ export interface AlbumParts {
   /** By name of the file; what could not be read is not there. */
   readonly drawings: ReadonlyMap<string, DrawnFile>;
   readonly glossary: readonly Term[];
+  readonly courses?: readonly LooseCourse[];
 }
 
 /** The first photograph of a state takes precedence, and its words with it; a drawing stays for where it does not load. */
-export function albumOf(key: Key, { manifest, drawings, glossary }: AlbumParts): LooseAlbum {
+export function albumOf(key: Key, { manifest, drawings, glossary, courses = [] }: AlbumParts): LooseAlbum {
   const pictures = manifest?.pictures ?? [];
   const states = key.characters.flatMap(({ id, states }) => states.map((state) => [id, state.id] as const));
   const ofState = (character: string, state: string) =>
@@ -53,6 +55,9 @@ export function albumOf(key: Key, { manifest, drawings, glossary }: AlbumParts):
       }),
     ),
     glossary: glossary.map(({ text, ...term }): LooseTerm => ({ ...term, text: Object.fromEntries(text) })),
+    ...(courses.length > 0
+      ? { courses: courses.map((course) => ({ ...course, taxa: course.taxa ?? key.taxa.map(({ id }) => id) })) }
+      : {}),
   };
 }
 

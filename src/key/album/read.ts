@@ -1,4 +1,5 @@
 // From the text of an album to what a page shows. Fetched late, and never in the way of the key.
+import { strictCourse } from '../courses/read.ts';
 import { deepFreeze, frozenMap } from '../freeze.ts';
 import { albumShape } from '../generated/album-shapes.js';
 import { LIMITS, readJson } from '../json.ts';
@@ -51,6 +52,7 @@ export function readAlbum(text: string, key?: Pick<Key, 'id' | 'version'>): Albu
       ]),
     ),
     glossary: album.glossary.map(strictTerm),
+    courses: (album.courses ?? []).map(strictCourse),
   });
 }
 

@@ -1,4 +1,5 @@
 // The strict shape of an album: what a page shows beside the words of a key, and fetches after them.
+import type { Course } from '../courses/types.ts';
 import type { Drawing } from '../drawing.ts';
 import type { Part } from '../types.ts';
 
@@ -61,4 +62,6 @@ export interface Album {
   /** By id of the taxon. */
   readonly taxa: ReadonlyMap<string, readonly TaxonPhoto[]>;
   readonly glossary: readonly Term[];
+  /** What technicians practise; empty where the key has no courses. */
+  readonly courses: readonly Course[];
 }

@@ -36,10 +36,3 @@ export interface Course {
   /** The final test: how many specimens of every taxon, and what is asked of them. */
   readonly test: { readonly each: number; readonly kinds: readonly TaskKind[] };
 }
-
-/** The courses file of a key, for the key of the same id and version. */
-export interface Courses {
-  readonly key: string;
-  readonly version: string;
-  readonly courses: readonly Course[];
-}
