@@ -19,9 +19,9 @@ test('a hand-out is one file, of the month in which it is made', async () => {
 });
 
 test('of a plant without guidance it says so', async () => {
-  const { code, stderr } = await run(temporaryFolder(), 'typha-latifolia');
+  const { code, stderr } = await run(temporaryFolder(), 'nasturtium-officinale');
   expect(code).toBe(0);
-  expect(stderr).toBe('leadwort: keys/streambank has no guidance on Typha latifolia: the page says to ask.\n');
+  expect(stderr).toBe('leadwort: keys/streambank has no guidance on Nasturtium officinale: the page says to ask.\n');
 });
 
 describe('what is wrong is said, and nothing is written', () => {
