@@ -1,5 +1,12 @@
+export { type Between, type CrewFigures, crewFigures, type Lesson, type Member } from './crew/crew.ts';
 export { bearsOut, isAlarm, itemsTouched, judge, OUTSIDE, pairItem, type Touched, UNSURE } from './judge/judge.ts';
 export { type Deciding, decidingOf, isTold, usualState } from './judge/telling.ts';
+export { type Confusion, confusionOf, type Mixed, mixedUp } from './learner/confusion.ts';
+export { type LearnerFigures, learnerFigures, median } from './learner/figures.ts';
+export { type Read, rateOf, readingRates, readingsIn } from './learner/rates.ts';
+export { dayOf, RECALL, type Readiness, type ReadinessRule, readinessOf } from './learner/readiness.ts';
+export { type Calibration, MEANT, surenessOf } from './learner/sureness.ts';
+export { isRecord, MergeError, mergeRecords, RecordError, readRecord, writeRecord } from './record/record.ts';
 export { NEW, nextTask, type RoundPlan, secondsOf } from './round/round.ts';
 export { planTest, type TestPlan } from './round/test.ts';
 export { gradeOf, inOrder, QUICK, replay, type Scheduled } from './schedule/schedule.ts';

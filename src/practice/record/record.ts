@@ -1,0 +1,80 @@
+// A learner's file: read with every fault told, written always the same way, and two of the same person made one.
+import { linesOf, readJson } from '../../key/json.ts';
+import { Problems } from '../../key/problem.ts';
+import { Faults, type FindProblem } from '../../report/find/reader.ts';
+import { inOrder } from '../schedule/schedule.ts';
+import type { Attempt, PracticeRecord } from '../types.ts';
+import { recordForm } from './form.ts';
+
+/** Most that a file may hold. */
+export const RECORD_LIMITS = Object.freeze({ bytes: 100_000_000, depth: 12, items: 6_000_000 });
+const FILE = 'practice.json';
+
+/** A text that is no learner's file: every fault with its path, and its line where known. */
+export class RecordError extends Error {
+  override readonly name = 'RecordError';
+  constructor(
+    readonly problems: readonly FindProblem[],
+    readonly more = 0,
+  ) {
+    super(
+      problems
+        .slice(0, 10)
+        .map(({ line, path, expected, found }) => {
+          const where = line === undefined ? path || '(file)' : `line ${line}, ${path || '(file)'}`;
+          return `${where}: expected ${expected}, found ${found}`;
+        })
+        .join('\n'),
+    );
+  }
+}
+
+/** @throws RecordError */
+export function readRecord(text: string): PracticeRecord {
+  const problems = new Problems();
+  const content = readJson(text, { file: FILE, problems, limits: RECORD_LIMITS });
+  if (!problems.none)
+    throw new RecordError(
+      problems.list.map(({ path, expected, found, line }) => ({
+        path,
+        expected,
+        found,
+        ...(line === undefined ? {} : { line }),
+      })),
+      problems.more,
+    );
+  const faults = new Faults();
+  const record = recordForm(content, [], faults);
+  if (record !== undefined && faults.problems.length === 0) return { ...record, attempts: inOrder(record.attempts) };
+  const lines = linesOf(text, faults.places, { file: FILE, limits: RECORD_LIMITS, problems });
+  throw new RecordError(
+    faults.problems.map((problem, i) => (lines[i] === undefined ? problem : { ...problem, line: lines[i] })),
+    faults.more,
+  );
+}
+
+/** Whether a loose value says that it is a learner's file. */
+export const isRecord = (content: unknown): boolean =>
+  typeof content === 'object' && content !== null && 'learner' in content && 'attempts' in content;
+
+/** One attempt in a line, so that two files can be compared by eye. */
+export function writeRecord({ format, learner, key, attempts }: PracticeRecord): string {
+  const lines = inOrder(attempts).map((attempt) => `  ${JSON.stringify(attempt)}`);
+  return `{\n "format": ${format},\n "learner": ${JSON.stringify(learner)},\n "key": ${JSON.stringify(key)},\n "attempts": [${lines.length > 0 ? `\n${lines.join(',\n')}\n ` : ''}]\n}\n`;
+}
+
+/** Two records that are not of the same person, or not of the same key. */
+export class MergeError extends Error {
+  override readonly name = 'MergeError';
+}
+
+/**
+ * All attempts of both, each once: of two with one id the first record's stays. The later version of the key holds.
+ * @throws MergeError
+ */
+export function mergeRecords(one: PracticeRecord, other: PracticeRecord): PracticeRecord {
+  if (one.learner.id !== other.learner.id) throw new MergeError('these are the files of two people');
+  if (one.key.id !== other.key.id) throw new MergeError(`one is of the key ${one.key.id}, one of ${other.key.id}`);
+  const byId = new Map<string, Attempt>([...other.attempts, ...one.attempts].map((attempt) => [attempt.id, attempt]));
+  return { ...one, attempts: inOrder([...byId.values()]) };
+}
