@@ -1,3 +1,4 @@
+export { coverOf, type Leaf, type Plot, plotOf } from './cover/index.ts';
 export { type Between, type CrewFigures, crewFigures, type Lesson, type Member } from './crew/crew.ts';
 export { bearsOut, isAlarm, itemsTouched, judge, OUTSIDE, pairItem, type Touched, UNSURE } from './judge/judge.ts';
 export { type Deciding, decidingOf, isTold, usualState } from './judge/telling.ts';
@@ -6,10 +7,12 @@ export { type LearnerFigures, learnerFigures, median } from './learner/figures.t
 export { type Read, rateOf, readingRates, readingsIn } from './learner/rates.ts';
 export { dayOf, RECALL, type Readiness, type ReadinessRule, readinessOf } from './learner/readiness.ts';
 export { type Calibration, MEANT, surenessOf } from './learner/sureness.ts';
+export { isAttempt } from './record/form.ts';
 export { isRecord, MergeError, mergeRecords, RecordError, readRecord, writeRecord } from './record/record.ts';
 export { NEW, nextTask, type RoundPlan, secondsOf } from './round/round.ts';
 export { planTest, type TestPlan } from './round/test.ts';
 export { gradeOf, inOrder, QUICK, replay, type Scheduled } from './schedule/schedule.ts';
+export { type Judged, MINUTES, openTest, Sitting, type SittingKind, type Stamp } from './sitting/sitting.ts';
 export { markOf, SpecimenError, shownBy } from './specimen/specimen.ts';
 export { charactersOf, itemsOf, kindsOf, type Parsed, pairsOf, parseItem } from './task/items.ts';
 export { alike, nearest } from './task/near.ts';

@@ -4,7 +4,18 @@ import { SURENESS } from '../../engine/index.ts';
 import { TASKS } from '../../key/courses/index.ts';
 import type { KeyAnswer, Month, Sureness } from '../../key/index.ts';
 import { ALL_MONTHS } from '../../key/strict/dates.ts';
-import { flag, listOf, maybe, number, object, oneOf, type Reader, text, textThat } from '../../report/find/reader.ts';
+import {
+  Faults,
+  flag,
+  listOf,
+  maybe,
+  number,
+  object,
+  oneOf,
+  type Reader,
+  text,
+  textThat,
+} from '../../report/find/reader.ts';
 import type { Attempt, ItemId, PracticeRecord, Specimen } from '../types.ts';
 
 const UUID = /^[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
@@ -74,6 +85,12 @@ const attempt = object<Attempt>(
     if (right !== (said === truth)) faults.wrong([...at, 'right'], `${said === truth}, by what was said`, right);
   },
 );
+
+/** Whether a loose value is an attempt. */
+export function isAttempt(raw: unknown): raw is Attempt {
+  const faults = new Faults();
+  return attempt(raw, [], faults) !== undefined && faults.problems.length === 0;
+}
 
 export const recordForm = object<PracticeRecord>(
   {

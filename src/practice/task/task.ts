@@ -2,6 +2,7 @@
 import type { Random } from '../../engine/trial/random.ts';
 import type { Course, TaskKind } from '../../key/courses/index.ts';
 import type { Character, Month, PreparedKey } from '../../key/index.ts';
+import { COVER_CLASSES } from '../../report/find/index.ts';
 import { isTold, usualState } from '../judge/telling.ts';
 import { shownBy } from '../specimen/specimen.ts';
 import type { ItemId, Specimen, Task } from '../types.ts';
@@ -57,6 +58,12 @@ function tryTask(
   if (of?.of === 'pair' && kind === 'pair') {
     const truth = of.pair[random.below(2)] as string;
     return choosing(prepared, item, kind, specimenOf(truth), of.pair);
+  }
+  if (of?.of === 'cover' && kind === 'cover') {
+    const taxon = pick(course.taxa);
+    return taxon === undefined
+      ? undefined
+      : { kind, item, specimen: specimenOf(taxon), truth: of.cover, options: COVER_CLASSES.map(String) };
   }
   if (of?.of !== 'taxon' || !prepared.taxonIndex.has(of.taxon)) return undefined;
   const specimen = specimenOf(of.taxon);

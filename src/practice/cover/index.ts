@@ -1,0 +1,1 @@
+export { coverOf, type Leaf, type Plot, plotOf } from './plot.ts';
