@@ -6,6 +6,7 @@ export { LeadwortKey } from './elements/key/key.ts';
 export { LeadwortNames } from './elements/names/names.ts';
 export { LeadwortNearby } from './elements/nearby/nearby.ts';
 export { LeadwortPortrait } from './elements/portrait/portrait.ts';
+export { LeadwortPractice } from './elements/practice/practice.ts';
 export { LeadwortQuestion } from './elements/question/question.ts';
 export { LeadwortReport } from './elements/report/report.ts';
 export { LeadwortReview } from './elements/review/review.ts';

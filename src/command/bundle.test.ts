@@ -22,7 +22,9 @@ describe('a bundle', () => {
     expect(gunzipSync(packed).toString()).toBe(text);
     expect(taxa).toHaveLength(55);
     const size = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB`;
-    expect(stdout).toMatch(/^out\.json: .*\nout\.album\.json: [\d.]+ kB, [\d.]+ kB gzip, \d+ pictures, \d+ terms, \d+ courses\n$/);
+    expect(stdout).toMatch(
+      /^out\.json: .*\nout\.album\.json: [\d.]+ kB, [\d.]+ kB gzip, \d+ pictures, \d+ terms, \d+ courses\n$/,
+    );
     expect(stdout).toContain(`out.json: ${size(statSync(path).size)}, ${size(packed.length)} gzip, ${hash}\n`);
   });
 

@@ -44,7 +44,8 @@ const album: Album = {
     ),
   ),
   taxa: new Map(),
-  glossary: [], courses: [],
+  glossary: [],
+  courses: [],
 };
 
 describe.each([

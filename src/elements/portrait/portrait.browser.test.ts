@@ -131,7 +131,8 @@ test('details are pictures where the album has them, and words without it', asyn
         ],
       ],
     ]),
-    glossary: [], courses: [],
+    glossary: [],
+    courses: [],
   };
   part.holder.album.setValue(album);
   await part.part.updateComplete;
@@ -158,7 +159,8 @@ test('photographs come first, with whose they are, where the page says where the
     version: '1',
     states: new Map(),
     taxa: new Map([['arundo-donax', [photo]]]),
-    glossary: [], courses: [],
+    glossary: [],
+    courses: [],
   });
   await part.part.updateComplete;
   const shown = part.find('img') as HTMLImageElement;

@@ -29,6 +29,8 @@ export interface LeadwortEvents {
    * aside (`left`); the same ones were changed in another tab (`elsewhere`). Fired by the element that holds the session.
    */
   'leadwort-keep': { readonly trouble: 'full' | 'unavailable' | 'left' | 'elsewhere' };
+  /** A round of practice or a final test ended; it says nothing of how it went. Fired by the practice room. */
+  'leadwort-practice': { readonly course: string; readonly kind: 'round' | 'test'; readonly looks: number };
   /** A review was written into a report; `find` is the id of the report. Fired by the review. */
   'leadwort-review': { readonly find: string; readonly status: 'confirmed' | 'corrected' | 'photo-wanted' };
 }

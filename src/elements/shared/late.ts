@@ -28,6 +28,7 @@ const loaders = {
   comparison: untilDone(() => import('../comparison/define.ts')),
   report: untilDone(() => import('../report/define.ts')),
   review: untilDone(() => import('../review/define.ts')),
+  practice: untilDone(() => import('../practice/define.ts')),
 } satisfies Readonly<Record<string, () => Promise<unknown>>>;
 
 export type LatePart = keyof typeof loaders;

@@ -19,7 +19,6 @@ const TRIES = 30;
 
 /** `seed`: any whole number. The same attempts and seed give the same test. */
 export function planTest(prepared: PreparedKey, course: Course, attempts: readonly Attempt[], seed: number): TestPlan {
-  const random = new Random(seed, 1);
   const known = marksIn(prepared, attempts);
   const kinds = course.test.kinds.filter((kind) => kind === 'name' || kind === 'standing' || kind === 'run');
   const tasks: Task[] = [];
@@ -28,7 +27,8 @@ export function planTest(prepared: PreparedKey, course: Course, attempts: readon
   for (const taxon of course.taxa) {
     const own: Task[] = [];
     for (let n = 0; n < course.test.each; n++) {
-      const found = freshTask(prepared, course, taxon, kinds[n % kinds.length] ?? 'name', random, known);
+      const place = [seed, prepared.taxonIndex.get(taxon) ?? 0, n];
+      const found = freshTask(prepared, course, taxon, kinds[n % kinds.length] ?? 'name', place, known);
       if (found === undefined) continue;
       own.push(found.task);
       known.add(found.mark);
@@ -37,7 +37,7 @@ export function planTest(prepared: PreparedKey, course: Course, attempts: readon
     if (own.length === 0) lacking.push(taxon);
     tasks.push(...own);
   }
-  return { tasks: shuffled(tasks, random), met, lacking };
+  return { tasks: shuffled(tasks, new Random(seed, 1)), met, lacking };
 }
 
 function freshTask(
@@ -45,12 +45,13 @@ function freshTask(
   course: Course,
   taxon: string,
   kind: TaskKind,
-  random: Random,
+  place: readonly number[],
   known: ReadonlySet<string>,
 ): { readonly task: Task; readonly mark: string; readonly fresh: boolean } | undefined {
   let last: { task: Task; mark: string; fresh: boolean } | undefined;
   for (let n = 0; n < TRIES; n++) {
-    const task = taskOf(prepared, course, `taxon:${taxon}`, kind, random, true);
+    // Each try draws for itself: two people with the same test meet the same specimens but for those that one has met.
+    const task = taskOf(prepared, course, `taxon:${taxon}`, kind, new Random(...place, n), true);
     if (task === undefined) return last;
     const mark = `${taxon} ${markOf(shownBy(prepared.key, task.specimen))}`;
     last = { task, mark, fresh: !known.has(mark) };

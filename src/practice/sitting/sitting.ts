@@ -35,22 +35,20 @@ export class Sitting {
 
   /**
    * `before` are all attempts so far; those of an unfinished test of the same id are taken up. `seed` is of a round: any
-   * whole number; a test's follows from its id, so that it can be gone on with.
+   * whole number. A person's first test of a course is everybody's first, so that two people's replies can be compared.
    */
-  constructor(
-    prepared: PreparedKey,
-    course: Course,
-    before: readonly Attempt[],
-    kind: SittingKind,
-    seed: number = seedOf(kind),
-  ) {
+  constructor(prepared: PreparedKey, course: Course, before: readonly Attempt[], kind: SittingKind, seed = 1) {
     this.#prepared = prepared;
     this.#course = course;
     this.#kind = kind;
     this.#seed = seed;
+    const tests = new Set(
+      before.flatMap((one) => (one.course === course.id && one.test !== undefined ? [one.test] : [])),
+    );
+    if (kind.kind === 'test') tests.delete(kind.id);
     const own = (one: Attempt) => kind.kind === 'test' && one.test === kind.id;
     this.#before = before.filter((one) => !own(one));
-    this.#planned = kind.kind === 'test' ? planTest(prepared, course, this.#before, seed).tasks : [];
+    this.#planned = kind.kind === 'test' ? planTest(prepared, course, this.#before, tests.size + 1).tasks : [];
     for (const attempt of before.filter(own)) this.#done.push({ attempt, feedback: judge(prepared, attempt, attempt) });
   }
 
@@ -84,8 +82,6 @@ export class Sitting {
     return judged;
   }
 }
-
-const seedOf = (kind: SittingKind): number => (kind.kind === 'test' ? Number.parseInt(kind.id.slice(0, 8), 16) : 1);
 
 /** Id of a final test of the course that was begun last and not finished; undefined for none. */
 export function openTest(prepared: PreparedKey, course: Course, attempts: readonly Attempt[]): string | undefined {

@@ -25,7 +25,7 @@ const filesIn = (folder, below) =>
  * @returns {string[]} Addresses against the folder.
  */
 export function filesToKeep(site) {
-  const pages = ['', 'es/'].filter((page) => existsSync(join(site, page, 'index.html')));
+  const pages = ['', 'es/', 'practice/', 'es/practice/'].filter((page) => existsSync(join(site, page, 'index.html')));
   const assets = filesIn(site, 'assets');
   const named = new Set(
     assets.filter((file) => pages.some((page) => read(join(site, page, 'index.html')).includes(file))),
