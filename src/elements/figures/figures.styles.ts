@@ -22,6 +22,11 @@ export const figureStyles = css`
   .mark svg { inline-size: 1.5em; block-size: 1.5em; vertical-align: -0.4em; fill: none; stroke: var(--mud); stroke-width: 1.8; stroke-linejoin: round; }
   .mark svg.ready { stroke: var(--reed); fill: color-mix(in srgb, var(--reed) 25%, transparent); }
   @container (max-width: 32em) {
+    .rates thead { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+    .rates tr { display: grid; grid-template-columns: 1fr auto; align-items: baseline; padding-block: 0.5em; border-block-end: 1px solid color-mix(in srgb, var(--line) 35%, transparent); }
+    .rates th, .rates td { border: 0; padding: 0.1em 0.5em 0.1em 0; }
+    .rates td:last-child { grid-row: 1; grid-column: 2; color: var(--mud); }
+    .rates td:nth-child(2) { grid-column: 1 / -1; display: flex; flex-wrap: wrap; align-items: center; gap: 0 0.8em; }
     .readiness thead { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
     .readiness tr { display: grid; grid-template-columns: 1fr auto; padding-block: 0.5em; border-block-end: 1px solid color-mix(in srgb, var(--line) 35%, transparent); }
     .readiness th, .readiness td { border: 0; padding: 0.1em 0.5em 0.1em 0; }

@@ -45,7 +45,7 @@ export function renderRates(rows: readonly RateRow[], words: RateWords): Templat
           <th scope="row">${label}</th>
           <td>${rate.n === 0 ? nothing : html`${rangeOf(rate, mark)}<span class="numbers"><b>${format.format(rate.mean)}</b> <small>${words.between(format.format(rate.low), format.format(rate.high))}</small></span>`}</td>
           ${words.mark === undefined ? nothing : html`<td>${mark === undefined ? nothing : format.format(mark)}</td>`}
-          <td>${rate.n}</td>
+          <td>${rate.n}<span class="unseen"> ${words.looks}</span></td>
         </tr>`,
       )}
     </tbody>

@@ -9,7 +9,9 @@ export const readyMark = (ready: boolean): TemplateResult =>
 
 /** Why, in a sentence with its numbers. */
 export const reasonOf = ({ rule, looks, right, days }: Readiness, words: PracticeWords, language: string): string =>
-  `${words.rule[rule]} (${words.ruleOf(looks, new Intl.NumberFormat(language, { style: 'percent' }).format(right.n === 0 ? 0 : right.count / right.n), days)})`;
+  looks === 0
+    ? words.rule[rule]
+    : `${words.rule[rule]} (${words.ruleOf(looks, new Intl.NumberFormat(language, { style: 'percent' }).format(right.n === 0 ? 0 : right.count / right.n), days)})`;
 
 /** `name` puts a plant into words. */
 export function renderReadiness(

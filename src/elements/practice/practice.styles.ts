@@ -4,7 +4,7 @@ export const styles = css`
   :host { font-size: max(1em, 17px); }
   .room { display: grid; grid-template-columns: minmax(0, 1fr); gap: 1em; }
   [role='heading'] { font-size: 1.35em; letter-spacing: -0.01em; scroll-margin-block-start: 1em; }
-  section [role='heading'], .end [role='heading'] ~ [role='heading'] { font-size: 1.15em; }
+  section [role='heading'], .at-end [role='heading'] ~ [role='heading'] { font-size: 1.15em; }
   .step { display: block; font-size: 0.7em; font-weight: 600; letter-spacing: 0; color: var(--mud); margin-block-end: 0.35em; }
   legend { font-weight: 700; margin-block-end: 0.5em; }
   .trouble { border-inline-start: 0.35em solid var(--reed); background: var(--silt); border-radius: var(--radius); padding: 0.75em 1em; }
@@ -33,9 +33,10 @@ export const styles = css`
   .scene .drawing .fine { stroke-width: 0.6; }
   .scene .drawing .scale { fill-opacity: 0.7; }
   .plot .leaf { fill: color-mix(in srgb, var(--reed) 60%, var(--paper)); stroke: var(--ink); stroke-width: 0.4; }
-  .close { display: grid; grid-template-columns: repeat(auto-fill, minmax(4.4em, 1fr)); gap: 0.6em 0.5em; font-size: 0.86em; line-height: 1.2; }
+  .close { display: grid; grid-auto-flow: column; grid-template-rows: repeat(2, auto); grid-auto-columns: 5.4em; gap: 0.6em 0.5em; overflow-x: auto; padding-block-end: 0.4em; font-size: 0.86em; line-height: 1.2; scroll-snap-type: x proximity; }
+  .close li { scroll-snap-align: start; }
   .close span { color: var(--mud); overflow-wrap: anywhere; }
-  .read .close { grid-template-columns: minmax(0, 12em); }
+  .read .close { display: block; max-inline-size: 12em; }
   .photos { display: flex; gap: 0.6em; overflow-x: auto; }
   .photos .photo { position: static; inline-size: 14em; block-size: auto; border-radius: var(--radius); }
   summary { display: flex; align-items: center; font-weight: 600; color: var(--reed); text-decoration: underline; text-underline-offset: 0.2em; }
@@ -78,6 +79,7 @@ export const styles = css`
     .step { font-size: 0.55em; }
     .task { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); gap: 2em; }
     .scene .drawing { max-block-size: 28em; }
+    .close { grid-auto-flow: row; grid-template: none; grid-template-columns: repeat(auto-fill, minmax(5em, 1fr)); }
     .courses { grid-template-columns: repeat(auto-fit, minmax(16em, 1fr)); }
     .ways { grid-template-columns: repeat(2, minmax(0, 22em)); align-items: start; }
     .ways .pair { grid-column: 1 / -1; }

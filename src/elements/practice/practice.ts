@@ -248,7 +248,7 @@ export class LeadwortPractice extends LeadwortPart {
     const course = this.#course;
     if (!course) return html`<p role="status">${this.album ? words.none : settings.words.common.loading}</p>`;
     const view: View = { prepared, saying: this.saying, pictures: this.pictures, words };
-    return html`<div class=${`room ${this.screen}`}>
+    return html`<div class=${`room at-${this.screen}`}>
       ${this.trouble ? html`<div class="trouble" role="status">${this.trouble}</div>` : nothing}
       ${this.#renderScreen(view, course, kept)}
     </div>`;

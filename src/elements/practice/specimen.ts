@@ -59,8 +59,7 @@ export function renderSpecimen(
     ${photos.length > 0 ? html`<div class="photos">${photos.map((photo) => renderPhoto(photo, pictures, { sizes: '14em' }))}</div>` : nothing}
     <figcaption>
       <p class="quiet">${words.month(saying.words.common.months[month])}</p>
-      <p class="unseen">${words.closer}</p>
-      <ul class="close">
+      <ul class="close" tabindex=${reading ? nothing : 0} aria-label=${words.closer}>
         ${close
           .filter(({ character }) => reading || !WHOLE.has(character.draws ?? ''))
           .map(({ character, state }) => {
