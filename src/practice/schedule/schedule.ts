@@ -2,7 +2,7 @@
 import { type Card, createEmptyCard, fsrs, type Grade, Rating, State } from 'ts-fsrs';
 import type { TaskKind } from '../../key/courses/index.ts';
 import type { PreparedKey } from '../../key/index.ts';
-import { isAlarm, itemsTouched } from '../judge/judge.ts';
+import { isAlarm, itemsTouched, type Touched } from '../judge/judge.ts';
 import type { Attempt, ItemId } from '../types.ts';
 
 /** Chance of knowing an item when it comes back (ours; the library's own choice is the same). */
@@ -56,6 +56,16 @@ interface Kept {
   readonly alarm: boolean;
 }
 
+/** What an attempt teaches of never changes: it is worked out once. */
+const touched = new WeakMap<PreparedKey, WeakMap<Attempt, readonly Touched[]>>();
+function touchedBy(prepared: PreparedKey, attempt: Attempt): readonly Touched[] {
+  const own = touched.get(prepared) ?? new WeakMap<Attempt, readonly Touched[]>();
+  touched.set(prepared, own);
+  const known = own.get(attempt) ?? itemsTouched(prepared, attempt);
+  own.set(attempt, known);
+  return known;
+}
+
 /**
  * The schedule that all attempts together make, asked about at `now`, in milliseconds. Attempts of tests count: they too
  * were looks. The same attempts in any order give the same schedule.
@@ -69,7 +79,7 @@ export function replay(
   for (const attempt of inOrder(attempts)) {
     const at = new Date(Date.parse(attempt.at));
     const alarm = isAlarm(prepared, attempt);
-    for (const { item, right } of itemsTouched(prepared, attempt)) {
+    for (const { item, right } of touchedBy(prepared, attempt)) {
       const before = kept.get(item);
       const { card } = scheduler.next(before?.card ?? createEmptyCard(at), at, gradeOf(attempt, right));
       kept.set(item, {
