@@ -7,7 +7,19 @@ import { draw } from './draw.ts';
 import { handout } from './handout.ts';
 import { identify } from './identify.ts';
 import { learn } from './learn.ts';
+import { rehearse } from './rehearse.ts';
 import { sheet } from './sheet.ts';
 import { trial } from './trial.ts';
 
-export const COMMANDS: readonly Command[] = [check, bundle, draw, couplets, identify, sheet, handout, trial, learn];
+export const COMMANDS: readonly Command[] = [
+  check,
+  bundle,
+  draw,
+  couplets,
+  identify,
+  sheet,
+  handout,
+  trial,
+  learn,
+  rehearse,
+];

@@ -4,7 +4,7 @@ import type { Course, TaskKind } from '../../key/courses/index.ts';
 import type { PreparedKey } from '../../key/index.ts';
 import { isAlarm } from '../judge/judge.ts';
 import { replay, type Scheduled } from '../schedule/schedule.ts';
-import { itemsOf, kindsOf } from '../task/items.ts';
+import { itemsOf, kindsOf, parseItem } from '../task/items.ts';
 import { taskOf } from '../task/task.ts';
 import type { Attempt, ItemId, Task } from '../types.ts';
 
@@ -22,9 +22,9 @@ export interface RoundPlan {
 const USUAL: Readonly<Record<TaskKind, number>> = { read: 12, name: 15, standing: 10, pair: 12, run: 90, cover: 12 };
 const TOLD = 6;
 /** At most so many items are met for the first time in a round: more would not stay (ours). */
-export const NEW = 10;
+export const NEW = 16;
 /** What went wrong comes back after so many other tasks. */
-const APART = 3;
+const APART = 8;
 /** How often a plant is to be named, put among natives and invaders, or walked to through the key (ours). */
 const SHARE: Readonly<Record<TaskKind, number>> = { name: 6, standing: 3, run: 1, read: 1, pair: 1, cover: 1 };
 
@@ -87,15 +87,26 @@ function candidates(
   const newNow = new Set(done.map(({ item }) => item).filter((item) => !first.has(item))).size;
   const known = items.flatMap((item) => schedule.get(item) ?? []).filter(({ item }) => !recent.has(item));
   const missed = missedIn(prepared, done);
-  const rank = ({ item, alarm, failing }: Scheduled) =>
-    missed.get(item) === 'alarm' ? 3 : missed.has(item) ? 2 : alarm ? 1 : failing > 0 ? 0.5 : 0;
+  const rank = ({ item, alarm }: Scheduled) =>
+    missed.get(item) === 'alarm' ? 3 : missed.has(item) ? 2 : alarm ? 1 : 0;
+  const worth = ({ item, recall }: Scheduled) => weightOf(prepared, item) * (1 - recall);
   const sooner = (a: Scheduled, b: Scheduled) =>
-    rank(b) - rank(a) || a.recall - b.recall || b.difficulty - a.difficulty || (a.item < b.item ? -1 : 1);
+    rank(b) - rank(a) || worth(b) - worth(a) || b.difficulty - a.difficulty || (a.item < b.item ? -1 : 1);
   const due = known.filter((one) => missed.has(one.item) || one.due <= now).sort(sooner);
   const later = known.filter((one) => !due.includes(one)).sort(sooner);
   const open = newNow < NEW ? fresh : [];
   const shut = newNow < NEW ? [] : fresh;
   return [...due.map(({ item }) => item), ...open, ...later.map(({ item }) => item), ...shut];
+}
+
+/** How much hangs on knowing an item: a plant, and natives and invaders apart, more than a single character (ours). */
+const WEIGHT = { taxon: 1, risky: 1, pair: 0.6, cover: 0.3, character: 0.1 };
+
+function weightOf({ key, taxonIndex }: PreparedKey, item: ItemId): number {
+  const parsed = parseItem(item);
+  if (parsed?.of !== 'pair') return WEIGHT[parsed?.of ?? 'character'];
+  const [a, b] = parsed.pair.map((id) => key.taxa[taxonIndex.get(id) ?? -1]?.status);
+  return a !== b && (a === 'invasive' || b === 'invasive') ? WEIGHT.risky : WEIGHT.pair;
 }
 
 /** Items whose last look in this round went wrong, and whether it called a native an invasive. */

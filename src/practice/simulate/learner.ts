@@ -4,7 +4,7 @@ import type { PreparedKey } from '../../key/index.ts';
 import { judge, pairItem, UNSURE } from '../judge/judge.ts';
 import { alike } from '../task/near.ts';
 import type { Reply, Task } from '../types.ts';
-import { Memory } from './memory.ts';
+import type { Memory } from './memory.ts';
 
 /** Chance of taking a known plant for a look-alike in sight, while the two were never told apart (ours). */
 const FOOLED = 0.35;
@@ -15,12 +15,13 @@ const SECONDS = 12;
 const TOLD = 6;
 
 export class SimulatedLearner {
-  readonly memory = new Memory();
+  readonly memory: Memory;
   readonly #prepared: PreparedKey;
   readonly #random: Random;
   readonly #lookalikes: ReadonlySet<string>;
 
-  constructor(prepared: PreparedKey, seed: number) {
+  constructor(prepared: PreparedKey, seed: number, memory: Memory) {
+    this.memory = memory;
     this.#prepared = prepared;
     this.#random = new Random(seed, 31);
     this.#lookalikes = new Set(prepared.key.lookalikes.map(({ taxa }) => pairItem(...taxa)));

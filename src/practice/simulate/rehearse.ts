@@ -8,12 +8,15 @@ import { nearest } from '../task/near.ts';
 import { taskOf } from '../task/task.ts';
 import type { Attempt, Task } from '../types.ts';
 import { SimulatedLearner } from './learner.ts';
+import { MEMORIES, type MemoryModel } from './memory.ts';
 
 export interface RehearsalOptions {
   readonly learners: number;
   /** Days with one round each. */
   readonly days: number;
   readonly seed: number;
+  /** How the learners forget: `power` when left out. */
+  readonly memory?: MemoryModel;
 }
 
 /** What came of one learner. */
@@ -48,15 +51,20 @@ const STEP = 18_000;
 /** Runs are left out, and cover: what a simulated person learns by them nobody has measured. */
 const KINDS = new Set(['read', 'name', 'standing', 'pair']);
 
-export function rehearse(prepared: PreparedKey, given: Course, { learners, days, seed }: RehearsalOptions): Rehearsal {
+export function rehearse(
+  prepared: PreparedKey,
+  given: Course,
+  { learners, days, seed, memory = 'power' }: RehearsalOptions,
+): Rehearsal {
   const course = { ...given, kinds: given.kinds.filter((kind) => KINDS.has(kind)) };
   const runs = Array.from({ length: learners }, (_, n) => {
-    const ours = train(prepared, course, seed + n, days, (day, before, seat) =>
+    const learner = () => new SimulatedLearner(prepared, seed + n, MEMORIES[memory]());
+    const ours = train(prepared, course, learner(), days, (day, before, seat) =>
       scheduled(prepared, course, day, before, seat, seed + n),
     );
     const counts = ours.counts;
     const other = new Random(seed + n, 57);
-    const random = train(prepared, course, seed + n, days, (day, _before, seat) => {
+    const random = train(prepared, course, learner(), days, (day, _before, seat) => {
       for (let i = 0; i < (counts[day] ?? 0); i++) seat(anyTask(prepared, course, other));
     });
     return { ours: ours.result, random: random.result };
@@ -69,11 +77,10 @@ type Seat = (task: Task | undefined) => Attempt | undefined;
 function train(
   prepared: PreparedKey,
   course: Course,
-  seed: number,
+  learner: SimulatedLearner,
   days: number,
   session: (day: number, before: readonly Attempt[], seat: Seat) => void,
 ): { readonly result: LearnerRun; readonly counts: readonly number[] } {
-  const learner = new SimulatedLearner(prepared, seed);
   const attempts: Attempt[] = [];
   const counts: number[] = [];
   let passed: { day: number; tasks: number } | undefined;
