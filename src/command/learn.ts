@@ -1,5 +1,6 @@
 // `leadwort learn FOLDER FINDS...`: from reviewed finds to how often each character is misread.
 import { resolve } from 'node:path';
+import { type PracticeRecord, RECORD_LIMITS, RecordError, readingsOfRecords, readRecord } from '../practice/index.ts';
 import { FIND_LIMITS, FindError, readFind } from '../report/find/index.ts';
 import { learnFrom, type Source } from '../report/learn/index.ts';
 import type { Command, Given } from './command.ts';
@@ -17,25 +18,33 @@ async function run({ operands: [shown = '', ...names], text, on }: Given, io: Io
     throw new UsageError(`--weight: above 0, at most ${MOST_WEIGHT}.`, 'learn');
   const prepared = await readPrepared(resolve(io.cwd, shown), shown);
   const sources: Source[] = [];
+  const records: PracticeRecord[] = [];
   let faults = 0;
   for (const name of names) {
     try {
-      sources.push({
-        name,
-        find: withoutPictures(readFind(await readText(resolve(io.cwd, name), name, FIND_LIMITS.bytes))),
-      });
+      const content = await readText(resolve(io.cwd, name), name, Math.max(FIND_LIMITS.bytes, RECORD_LIMITS.bytes));
+      if (/^\s*\{\s*"format": *1,\s*"learner"/.test(content)) records.push(readRecord(content));
+      else sources.push({ name, find: withoutPictures(readFind(content)) });
     } catch (error) {
-      if (!(error instanceof FindError || error instanceof Refusal)) throw error;
+      if (!(error instanceof FindError || error instanceof RecordError || error instanceof Refusal)) throw error;
       faults++;
-      const told = error instanceof FindError ? error.message.replace(/^/gm, `${name}, `) : error.message;
+      const told =
+        error instanceof FindError || error instanceof RecordError
+          ? error.message.replace(/^/gm, `${name}, `)
+          : error.message;
       io.stderr(`leadwort: ${told}\n`);
     }
   }
-  const learned = learnFrom(prepared, sources, weight);
+  const practised = readingsOfRecords(prepared, records);
+  const learned = learnFrom(prepared, sources, weight, practised);
   const json = `${JSON.stringify(learned, null, 2)}\n`;
   const target = text.get('output');
   if (target !== undefined) await writeWhole(resolve(io.cwd, target), target, json);
-  io.stdout(on.has('json') ? json : learnReport(prepared.key, learned, target));
+  io.stdout(
+    on.has('json')
+      ? json
+      : learnReport(prepared.key, learned, target, { records: records.length, readings: practised.length }),
+  );
   return faults === 0 ? EXIT.done : EXIT.content;
 }
 
@@ -47,15 +56,16 @@ const withoutPictures = (find: Source['find']): Source['find'] => ({
 
 export const learn: Command = {
   name: 'learn',
-  summary: 'counts from reviewed finds which characters people misread, and proposes rates',
+  summary: 'counts from reviewed finds, and from practice, which characters people misread, and proposes rates',
   more: [
+    "Learners' files of the practice room count whole: what a drawn plant shows is known, and a slip is seen.",
     'Finds count once a specialist confirmed them, or corrected them to a plant of the key: each once, by its latest review.',
     'A misreading is counted as far as it is likely one: a plant may rarely show what was said. Each rate is proposed with',
     "its 95 % interval, from the key's own rate and what was counted. The key itself is never changed.",
   ],
   operands: [
     { name: 'KEY', help: 'a key folder, or a bundle made of one' },
-    { name: 'FINDS', help: 'files of finds, such as finds/*.json', many: true },
+    { name: 'FILES', help: 'files of finds and of learners, such as finds/*.json practice/*.json', many: true },
   ],
   options: {
     output: { type: 'string', short: 'o', value: 'FILE', help: 'writes the proposal there, as JSON' },

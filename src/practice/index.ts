@@ -8,7 +8,16 @@ export { type Read, rateOf, readingRates, readingsIn } from './learner/rates.ts'
 export { dayOf, RECALL, type Readiness, type ReadinessRule, readinessOf } from './learner/readiness.ts';
 export { type Calibration, MEANT, surenessOf } from './learner/sureness.ts';
 export { isAttempt } from './record/form.ts';
-export { isRecord, MergeError, mergeRecords, RecordError, readRecord, writeRecord } from './record/record.ts';
+export { readingsOfRecords } from './record/readings.ts';
+export {
+  isRecord,
+  MergeError,
+  mergeRecords,
+  RECORD_LIMITS,
+  RecordError,
+  readRecord,
+  writeRecord,
+} from './record/record.ts';
 export { NEW, nextTask, type RoundPlan, secondsOf } from './round/round.ts';
 export { planTest, type TestPlan } from './round/test.ts';
 export { gradeOf, inOrder, QUICK, replay, type Scheduled } from './schedule/schedule.ts';

@@ -14,10 +14,18 @@ const WHY: Readonly<Record<NotCounted, string>> = {
   'older-copy': 'the same find came with a later review',
 };
 
-export function learnReport(key: Key, learned: Learned, written: string | undefined): string {
+/** `practice`: how many learners' files, and readings in them. */
+export function learnReport(
+  key: Key,
+  learned: Learned,
+  written: string | undefined,
+  practice: { readonly records: number; readonly readings: number },
+): string {
   const { finds, answers, notCounted, answersNotCounted, characters, mixups, weight } = learned;
   const label = (id: string) => key.characters.find((one) => one.id === id)?.label ?? id;
   const lines = [`${key.id} ${key.version}: ${count(finds, 'find')} counted, ${count(answers, 'answer')}`];
+  if (practice.records > 0)
+    lines.push(`  and ${count(practice.readings, 'reading')} of ${count(practice.records, 'learner')} in practice`);
   for (const { name, why } of notCounted) lines.push(`  not counted: ${name}: ${WHY[why]}`);
   for (const { name, character, expected } of answersNotCounted)
     lines.push(`  answer not counted: ${name}, ${character}: expected ${expected}`);

@@ -10,6 +10,8 @@ export interface KnownReading {
   readonly taxon: number;
   readonly times: number;
   readonly answer: Answer;
+  /** State (index) that this plant showed, where that is known, as of a drawn specimen: then a slip is seen. */
+  readonly shown?: number;
 }
 
 export interface LearnedRate {
@@ -59,7 +61,11 @@ function slippedAt({ right, slipped, times }: Weighed, rate: number, cap: number
   return both > 0 ? (e * slipped) / both : 0;
 }
 
-function weigh(matrix: Matrix, { taxon, answer, times }: KnownReading): Weighed {
+function weigh(matrix: Matrix, { taxon, answer, times, shown }: KnownReading): Weighed {
+  if (shown !== undefined && !('value' in answer)) {
+    const right = answer.states.includes(shown) ? 1 : 0;
+    return { right, slipped: 1 - right, times: times * SURENESS[answer.sureness] };
+  }
   const evidence = evidenceOf(matrix, answer);
   const profile = evidence.of[taxon] as number;
   const right = likelihoodOf(evidence, profile, 0);
@@ -155,11 +161,12 @@ export function mixupsSeen(
       const { answer, taxon } = reading;
       if ('value' in answer) continue;
       const w = slippedAt(weigh(matrix, reading), mean, matrix.cap[character] as number);
+      const showing = (s: number) =>
+        reading.shown === undefined
+          ? (matrix.truth[(first + s) * matrix.hypotheses + taxon] as number)
+          : Number(s === reading.shown);
       const pairs = answer.states.flatMap((said) =>
-        table.map((row, shown) => ({
-          at: shown * S + said,
-          p: (matrix.truth[(first + shown) * matrix.hypotheses + taxon] as number) * (row[said] as number),
-        })),
+        table.map((row, shown) => ({ at: shown * S + said, p: showing(shown) * (row[said] as number) })),
       );
       const all = pairs.reduce((sum, { p }) => sum + p, 0);
       if (all > 0) for (const { at, p } of pairs) counts[at] = (counts[at] as number) + (w * p) / all;

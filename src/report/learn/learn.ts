@@ -82,8 +82,16 @@ function compareCopies(a: Find, b: Find): number {
 
 const order = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
-/** Reckons from all finds at once, so that neither their order nor a copy changes what is learned. */
-export function learnFrom(prepared: PreparedKey, sources: readonly Source[], weight: number = USUAL_WEIGHT): Learned {
+/**
+ * Reckons from all finds at once, so that neither their order nor a copy changes what is learned. `practised` are readings
+ * of the practice room.
+ */
+export function learnFrom(
+  prepared: PreparedKey,
+  sources: readonly Source[],
+  weight: number = USUAL_WEIGHT,
+  practised: readonly KnownReading[] = [],
+): Learned {
   const { key, matrix } = prepared;
   const copies = new Map<string, Source[]>();
   for (const source of sources) copies.set(source.find.id, [...(copies.get(source.find.id) ?? []), source]);
@@ -109,6 +117,7 @@ export function learnFrom(prepared: PreparedKey, sources: readonly Source[], wei
       else for (const one of engineAnswers(prepared, read)) readings.push({ taxon, times, answer: one });
     }
   }
+  readings.push(...practised);
   const rates = learnRates(matrix, readings, weight);
   const character = (index: number) => key.characters[index] as Character;
   const state = (index: number, s: number) => character(index).states[s]?.id ?? '';
