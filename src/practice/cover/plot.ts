@@ -18,10 +18,10 @@ export interface Plot {
   readonly cover: number;
 }
 
-/** Points of the raster along a side: the cover is right to about its inverse times the outline's length. */
+/** Points of the raster along a side. A leaf of the sizes strewn here is then right to a thousandth of the frame (tested). */
 const RASTER = 160;
-/** Enough leaves to fill any frame. */
-const MOST = 4000;
+/** So many leaves in a row that fell wholly under others, and the next one grows into the open: no frame stays unfilled. */
+const PATIENCE = 12;
 
 /** Whether a point lies under a leaf. */
 function covers({ x, y, a, b, turn }: Leaf, px: number, py: number): boolean {
@@ -61,20 +61,30 @@ export function plotOf(seed: number, wanted: CoverClass): Plot {
   const grid = new Uint8Array(RASTER ** 2);
   const leaves: Leaf[] = [];
   let cover = 0;
-  while (cover < target && leaves.length < MOST) {
-    const [x, y] = patches[random.below(patches.length)] as readonly [number, number];
-    const apart = random.next() < 0.5 ? 0.12 : 0.5;
-    const leaf: Leaf = {
-      x: within(x + apart * random.normal()),
-      y: within(y + apart * random.normal()),
-      a: size * (0.7 + 0.6 * random.next()),
-      b: size * 0.45,
-      turn: Math.PI * random.next(),
-    };
-    leaves.push(leaf);
-    cover += mark(grid, leaf);
+  let hidden = 0;
+  while (cover < target) {
+    const [x, y] = hidden < PATIENCE ? inPatch(random, patches) : inOpen(random, grid);
+    const leaf: Leaf = { x, y, a: size * (0.7 + 0.6 * random.next()), b: size * 0.45, turn: Math.PI * random.next() };
+    const fresh = mark(grid, leaf);
+    cover += fresh;
+    hidden = fresh > 0 ? 0 : hidden + 1;
+    if (fresh > 0) leaves.push(leaf);
   }
   return { leaves, cover };
+}
+
+function inPatch(random: Random, patches: readonly (readonly [number, number])[]): [x: number, y: number] {
+  const [x, y] = patches[random.below(patches.length)] as readonly [number, number];
+  const apart = random.next() < 0.5 ? 0.12 : 0.5;
+  return [within(x + apart * random.normal()), within(y + apart * random.normal())];
+}
+
+/** The middle of a bare cell; there is one while anything is left to cover. */
+function inOpen(random: Random, grid: Uint8Array): [x: number, y: number] {
+  const start = random.below(grid.length);
+  const found = grid.indexOf(0, start);
+  const cell = found < 0 ? grid.indexOf(0) : found;
+  return [((cell % RASTER) + 0.5) / RASTER, (Math.floor(cell / RASTER) + 0.5) / RASTER];
 }
 
 /** Back into the frame, as a ball from a wall. */
