@@ -12,3 +12,4 @@ export {
   quadratic,
   unweighted,
 } from './kappa.ts';
+export { brierOf, type ClassForecast, logLossOf } from './scores.ts';
