@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { COVER, COVER_CLASSES } from '../../report/find/index.ts';
-import { coverPath, middleOf, SIDE } from './cover.ts';
+import { COVER, COVER_CLASSES, middleOf } from '../../report/find/index.ts';
+import { coverPath, SIDE } from './cover.ts';
 
 /** Area of closed paths of M, h, v and z by the shoelace formula, and the box they lie in. */
 function measured(path: string): { area: number; low: number; high: number } {

@@ -1,9 +1,4 @@
 // Cover classes as pictures: a patch from above, with as much of it dark as the class means.
-import { COVER, type CoverClass } from '../../report/find/index.ts';
-
-/** Percent of the ground that stands for a class: the middle of its bounds, as Daubenmire has it. */
-export const middleOf = (id: CoverClass): number => (COVER[id][0] + COVER[id][1]) / 2;
-
 /** Cells along a side: 400 in all, of which every midpoint takes a whole number. */
 export const SIDE = 20;
 

@@ -9,13 +9,14 @@ import {
   GROUND_UNITS,
   LANDS,
   MEASURED,
+  middleOf,
   PHENOLOGY,
   SIDES,
   TREATED,
   UPSTREAM,
 } from '../../report/find/index.ts';
 import { lengthWords, show } from '../shared/sizes.ts';
-import { coverPath, middleOf, SIDE } from './cover.ts';
+import { coverPath, SIDE } from './cover.ts';
 import { choice, type Desk, field, tick } from './desk.ts';
 import { usualUnits } from './finding.ts';
 import { HEIGHTS } from './heights.ts';

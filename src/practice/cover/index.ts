@@ -1,1 +1,2 @@
+export { type CoverAgreement, coverAgreement } from './observers.ts';
 export { coverOf, type Leaf, type Plot, plotOf } from './plot.ts';

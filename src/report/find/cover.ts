@@ -10,3 +10,6 @@ export const COVER: Readonly<Record<CoverClass, readonly [from: number, to: numb
   5: [75, 95],
   6: [95, 100],
 };
+
+/** Percent of the ground that stands for a class: the middle of its bounds, as Daubenmire has it. */
+export const middleOf = (id: CoverClass): number => (COVER[id][0] + COVER[id][1]) / 2;

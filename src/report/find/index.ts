@@ -1,5 +1,5 @@
 // A find: its form, how it is made from a session, read, written, and told with less.
-export { COVER } from './cover.ts';
+export { COVER, middleOf } from './cover.ts';
 export * from './dates.ts';
 export { FIND_LIMITS, FindError, readFind, toFind, writeFind } from './file.ts';
 export { answeredAnew, answersIn, findOf, type Made, type Telling } from './find-of.ts';
