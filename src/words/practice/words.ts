@@ -1,5 +1,5 @@
 // The sentences of the practice room and of the crew's page. They come with the parts that show them.
-import type { Sureness } from '../../engine/spec.ts';
+import type { Sureness } from '../../key/index.ts';
 
 type TaskKind = 'read' | 'name' | 'standing' | 'pair' | 'run' | 'cover';
 type Rule = 'looks' | 'days' | 'alarm' | 'share' | 'recall' | 'no-test' | 'test' | 'ready';
