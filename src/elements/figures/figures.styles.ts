@@ -13,16 +13,21 @@ export const figureStyles = css`
   .range .mark { stroke: var(--rust); stroke-width: 2.5; }
   .numbers { white-space: nowrap; }
   .numbers small { color: var(--mud); }
+  .confusion { background: var(--paper); }
   .confusion td { text-align: center; font-variant-numeric: lining-nums; padding-inline: 0.4em; min-inline-size: 3em; }
   .confusion td svg { display: block; inline-size: 1.6em; block-size: 1.6em; margin: auto; }
-  .confusion thead th span { display: block; writing-mode: vertical-rl; max-block-size: 10em; line-height: 1.1; }
+  .confusion thead td { text-align: start; vertical-align: bottom; }
+  .confusion thead th span { display: block; writing-mode: vertical-rl; max-inline-size: 9em; line-height: 1.1; }
+  .confusion tbody th { position: sticky; inset-inline-start: 0; background: var(--paper); max-inline-size: 9em; }
   .confusion .right { background: color-mix(in srgb, var(--reed) 10%, transparent); }
+  .heading { display: none; }
   .good { fill: var(--reed); }
   .bad { fill: none; stroke: var(--rust); stroke-width: 2.5; }
   .mark svg { inline-size: 1.5em; block-size: 1.5em; vertical-align: -0.4em; fill: none; stroke: var(--mud); stroke-width: 1.8; stroke-linejoin: round; }
   .mark svg.ready { stroke: var(--reed); fill: color-mix(in srgb, var(--reed) 25%, transparent); }
   @container (max-width: 32em) {
     .rates thead { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+    .rates .heading { display: inline; }
     .rates tr { display: grid; grid-template-columns: 1fr auto; align-items: baseline; padding-block: 0.5em; border-block-end: 1px solid color-mix(in srgb, var(--line) 35%, transparent); }
     .rates th, .rates td { border: 0; padding: 0.1em 0.5em 0.1em 0; }
     .rates td:last-child { grid-row: 1; grid-column: 2; color: var(--mud); }
@@ -31,6 +36,9 @@ export const figureStyles = css`
     .readiness tr { display: grid; grid-template-columns: 1fr auto; padding-block: 0.5em; border-block-end: 1px solid color-mix(in srgb, var(--line) 35%, transparent); }
     .readiness th, .readiness td { border: 0; padding: 0.1em 0.5em 0.1em 0; }
     .readiness td:last-child { grid-column: 1 / -1; }
+  }
+  @media print {
+    .scroll { overflow: visible; }
   }
   @media (forced-colors: active) {
     .range :is(.axis, .bar), .mark svg, .mark svg.ready { stroke: CanvasText; }

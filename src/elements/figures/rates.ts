@@ -33,6 +33,9 @@ export const rangeOf = ({ mean, low, high }: Rate, mark?: number): TemplateResul
   </svg>`;
 };
 
+/** Of a column, before its number where there is no room for the row of headings. */
+const heading = (words: string) => html`<span class="heading">${words}: </span>`;
+
 export function renderRates(rows: readonly RateRow[], words: RateWords): TemplateResult {
   const format = new Intl.NumberFormat(words.language, { style: 'percent', maximumFractionDigits: 0 });
   return html`<div class="scroll" tabindex="0" role="group" aria-label=${words.share}><table class="rates">
@@ -44,8 +47,8 @@ export function renderRates(rows: readonly RateRow[], words: RateWords): Templat
         ({ label, rate, mark }) => html`<tr>
           <th scope="row">${label}</th>
           <td>${rate.n === 0 ? nothing : html`${rangeOf(rate, mark)}<span class="numbers"><b>${format.format(rate.mean)}</b> <small>${words.between(format.format(rate.low), format.format(rate.high))}</small></span>`}</td>
-          ${words.mark === undefined ? nothing : html`<td>${mark === undefined ? nothing : format.format(mark)}</td>`}
-          <td>${rate.n}<span class="unseen"> ${words.looks}</span></td>
+          ${words.mark === undefined ? nothing : html`<td>${mark === undefined ? nothing : html`${heading(words.mark)}${format.format(mark)}`}</td>`}
+          <td>${heading(words.looks)}${rate.n}</td>
         </tr>`,
       )}
     </tbody>
