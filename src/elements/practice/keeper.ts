@@ -13,6 +13,8 @@ export interface Kept {
 export class PracticeKeeper {
   readonly #store;
   readonly #isGood: (raw: unknown) => raw is Attempt;
+  /** Settles when all that was to be kept is. */
+  #written: Promise<unknown> = Promise.resolve();
 
   /** `key` is the id of the key; `isGood` tells an attempt from what was damaged. */
   constructor(key: string, isGood: (raw: unknown) => raw is Attempt) {
@@ -29,16 +31,20 @@ export class PracticeKeeper {
     return { learner, attempts, others: all.filter((one) => one.id !== learner.id) };
   }
 
-  async keep(learner: Learner): Promise<void> {
-    await (await this.#store()).keep(learner, Date.now());
+  /** Keeps the learner and adds what they did, after whatever is still being kept. @throws when the device keeps nothing */
+  keep(learner: Learner, attempts: readonly Attempt[]): Promise<void> {
+    const kept = this.#written.then(async () => {
+      const store = await this.#store();
+      await store.keep(learner, Date.now());
+      await store.add(learner.id, attempts);
+    });
+    this.#written = kept.catch(() => undefined);
+    return kept;
   }
 
-  async add(learner: Learner, attempts: readonly Attempt[]): Promise<void> {
-    await (await this.#store()).add(learner.id, attempts);
-  }
-
+  /** Nothing that was handed in before is lost. */
   close(): void {
-    void this.#store().then(
+    void this.#written.then(this.#store).then(
       (store) => store.close(),
       () => undefined,
     );

@@ -25,15 +25,15 @@ export const styles = css`
   .leave { justify-self: start; }
 
   .task { display: grid; grid-template-columns: minmax(0, 1fr); gap: 1em; }
-  .specimen { margin: 0; display: grid; gap: 0.6em; align-content: start; }
+  .specimen { margin: 0; display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.6em; align-content: start; }
   .scene { border: 1px solid color-mix(in srgb, var(--line) 45%, transparent); border-radius: var(--radius); background: var(--paper); }
-  .scene .drawing { max-block-size: 19em; }
+  .scene .drawing { max-block-size: 15em; }
   .scene .drawing :is(.face, .line) { stroke-width: 1.15; }
   .scene .drawing .unsure :is(.face, .line) { fill: none; stroke-dasharray: 3 2.4; }
   .scene .drawing .fine { stroke-width: 0.6; }
   .scene .drawing .scale { fill-opacity: 0.7; }
   .plot .leaf { fill: color-mix(in srgb, var(--reed) 60%, var(--paper)); stroke: var(--ink); stroke-width: 0.4; }
-  .close { display: grid; grid-auto-flow: column; grid-template-rows: repeat(2, auto); grid-auto-columns: 5.4em; gap: 0.6em 0.5em; overflow-x: auto; padding-block-end: 0.4em; font-size: 0.86em; line-height: 1.2; scroll-snap-type: x proximity; }
+  .close { position: relative; display: grid; grid-auto-flow: column; grid-template-rows: repeat(2, auto); grid-auto-columns: 5.4em; gap: 0.6em 0.5em; overflow-x: auto; padding-block-end: 0.4em; font-size: 0.86em; line-height: 1.2; scroll-snap-type: x proximity; }
   .close li { scroll-snap-align: start; }
   .close span { color: var(--mud); overflow-wrap: anywhere; }
   .read .close { display: block; max-inline-size: 12em; }
@@ -74,11 +74,19 @@ export const styles = css`
   .sign { display: grid; grid-template-columns: 2fr 2fr 1fr; gap: 1.5em; margin-block-start: 3em; }
   .sign p { border-block-start: 1px solid var(--ink); padding-block-start: 0.3em; font-size: 0.9em; }
 
+  /* The plant stays in sight while the key asks of it. */
+  @media (min-height: 36em) {
+    .run .specimen { position: sticky; inset-block-start: 0; z-index: 1; max-block-size: 46vh; overflow-y: auto; overscroll-behavior: contain; background: var(--paper); box-shadow: 0 0.5em 0.6em var(--paper); clip-path: inset(0 0 -1.2em); }
+    .run .scene .drawing { max-block-size: 8em; }
+    .run .close { grid-template-rows: auto; }
+  }
+
   @container (min-width: 46em) {
     [role='heading'] { font-size: 1.7em; }
     .step { font-size: 0.55em; }
     .task { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); gap: 2em; }
-    .scene .drawing { max-block-size: 28em; }
+    .scene .drawing, .run .scene .drawing { max-block-size: 28em; }
+    .run .specimen { max-block-size: none; inset-block-start: 1em; align-self: start; box-shadow: none; clip-path: none; }
     .close { grid-auto-flow: row; grid-template: none; grid-template-columns: repeat(auto-fill, minmax(5em, 1fr)); }
     .courses { grid-template-columns: repeat(auto-fit, minmax(16em, 1fr)); }
     .ways { grid-template-columns: repeat(2, minmax(0, 22em)); align-items: start; }

@@ -39,6 +39,8 @@ import { renderTask } from './task.ts';
 
 type Screen = 'home' | 'task' | 'told' | 'end' | 'figures' | 'file';
 
+const notKept = (words: PracticeWords): string => words.notKept;
+
 /** The person's own time with its distance from UTC, so that a day is the day it was for them. */
 function momentOf(now: Date): string {
   const away = -now.getTimezoneOffset();
@@ -71,7 +73,7 @@ export class LeadwortPractice extends LeadwortPart {
   @state() private screen: Screen = 'home';
   @state() private kept: Kept | undefined;
   /** What could not be kept, or opened: said where it can be helped. */
-  @state() private trouble: TemplateResult | string = '';
+  @state() private trouble: ((words: PracticeWords) => TemplateResult | string) | undefined;
   @state() private task: Task | undefined;
   @state() private chosen = '';
   @state() private run: RunEnd | undefined;
@@ -122,7 +124,7 @@ export class LeadwortPractice extends LeadwortPart {
     } catch {
       // Nothing can be kept: the room works all the same, and says so.
       this.kept = { learner: somebody(), attempts: [], others: [] };
-      this.trouble = this.words?.notKept ?? '';
+      this.trouble = notKept;
     }
   }
 
@@ -192,10 +194,9 @@ export class LeadwortPractice extends LeadwortPart {
     const { learner } = this.kept ?? {};
     if (!learner) return;
     try {
-      await this.#keeper?.keep(learner);
-      await this.#keeper?.add(learner, attempts);
+      await this.#keeper?.keep(learner, attempts);
     } catch {
-      this.trouble = this.words?.notKept ?? '';
+      this.trouble = notKept;
     }
   }
 
@@ -213,19 +214,23 @@ export class LeadwortPractice extends LeadwortPart {
   }
 
   async #open(file: File): Promise<void> {
-    const { words } = this;
     const mine = this.#record;
-    if (!words || !mine) return;
+    if (!mine) return;
     try {
       const read = readRecord(await file.text());
-      const same = read.learner.id === mine.learner.id ? mergeRecords(mine, read) : read;
-      this.kept = { learner: same.learner, attempts: same.attempts, others: this.kept?.others ?? [] };
-      await this.#keep(same.attempts);
-      this.trouble = words.opened(read.attempts.length);
+      if (read.key.id !== mine.key.id)
+        throw new RecordError([{ path: 'key.id', expected: mine.key.id, found: read.key.id }]);
+      const own = read.learner.id === mine.learner.id;
+      const { learner, attempts } = own ? mergeRecords(mine, read) : read;
+      const others = [...(this.kept?.others ?? []), ...(own ? [] : [mine.learner])];
+      this.kept = { learner, attempts, others: others.filter(({ id }) => id !== learner.id) };
+      this.trouble = undefined;
+      await this.#keep(attempts);
+      this.trouble = (now) => now.opened(read.attempts.length);
     } catch (error) {
       if (!(error instanceof Error)) throw error;
       const problems = error instanceof RecordError ? error.problems.slice(0, 5) : [];
-      this.trouble = html`${words.bad(file.name)}
+      this.trouble = (now) => html`${now.bad(file.name)}
         <ul>${problems.length > 0 ? problems.map(({ line, path, expected, found }) => html`<li>${line === undefined ? '' : `${line}: `}<code>${path}</code> ${expected} ≠ ${found}</li>`) : html`<li>${error.message}</li>`}</ul>`;
     }
   }
@@ -249,7 +254,7 @@ export class LeadwortPractice extends LeadwortPart {
     if (!course) return html`<p role="status">${this.album ? words.none : settings.words.common.loading}</p>`;
     const view: View = { prepared, saying: this.saying, pictures: this.pictures, words };
     return html`<div class=${`room at-${this.screen}`}>
-      ${this.trouble ? html`<div class="trouble" role="status">${this.trouble}</div>` : nothing}
+      ${this.trouble ? html`<div class="trouble" role="status">${this.trouble(words)}</div>` : nothing}
       ${this.#renderScreen(view, course, kept)}
     </div>`;
   }

@@ -17,7 +17,7 @@ export const practice: PracticeWords = {
   figures: 'How I am doing',
   file: 'My file and record',
   back: 'Back',
-  stop: 'Stop here',
+  stop: 'Leave for now',
   number: (n, all) => (all === undefined ? `Look ${n}` : `Look ${n} of ${all}`),
   ask: {
     name: 'Which plant is it?',
@@ -40,7 +40,7 @@ export const practice: PracticeWords = {
   hidden: 'Look at the picture. Words would give the answer away.',
   runSays: 'Answer from what you see in the picture.',
   runStop: (plant) => `It is ${plant}`,
-  runNone: 'Stop here: I cannot tell',
+  runNone: 'I cannot tell',
   runOutside: 'It is not in this key',
   outside: 'not in this key',
   cover: (from, to) => `${from} to ${to} %`,

@@ -17,7 +17,7 @@ export const practice: PracticeWords = {
   figures: 'Cómo voy',
   file: 'Mi archivo y constancia',
   back: 'Volver',
-  stop: 'Dejarlo aquí',
+  stop: 'Dejarlo por ahora',
   number: (n, all) => (all === undefined ? `Vistazo ${n}` : `Vistazo ${n} de ${all}`),
   ask: {
     name: '¿Qué planta es?',
@@ -40,7 +40,7 @@ export const practice: PracticeWords = {
   hidden: 'Mire el dibujo. Las palabras darían la respuesta.',
   runSays: 'Responda con lo que ve en el dibujo.',
   runStop: (plant) => `Es ${plant}`,
-  runNone: 'Dejarlo aquí: no sé',
+  runNone: 'No sé cuál es',
   runOutside: 'No está en esta clave',
   outside: 'no está en esta clave',
   cover: (from, to) => `${from} a ${to} %`,
