@@ -7,6 +7,7 @@ import { folders } from './src/site/folders.ts';
 import { receiver } from './src/site/receiver.ts';
 import { publicEntries } from './tests/support/public-entries.mjs';
 import { slim } from './tests/support/slim.ts';
+import { terse } from './tests/support/terse.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const external = Object.keys(pkg.dependencies).map((name) => new RegExp(`^${name}(/|$)`));
@@ -29,10 +30,30 @@ const esm: UserConfig = {
   },
 };
 
+/**
+ * What comes together lies in one file, where it compresses best: a file takes what it names with all that needs, but for
+ * what an earlier one has. What several have in common lies apart, so that nobody fetches a report to see who helps.
+ */
+const together = [
+  { name: 'core', test: /src[\\/]define\.ts$/ },
+  {
+    name: 'answers',
+    test: /elements[\\/](verdict|standing|trail|guidance|term|question)[\\/]define\.ts$|key[\\/]later\.ts$/,
+  },
+  { name: 'kept', test: /src[\\/]store[\\/](store|drafts)\.ts$|shared[\\/]keep\.ts$|report[\\/]queue\.ts$/ },
+  { name: 'common', test: /nearby[\\/]coordinates\.ts$|key[\\/]separation\.ts$|find[\\/]cover\.ts$/ },
+  { name: 'nearby', test: /elements[\\/]nearby[\\/](define|places)\.ts$/ },
+  {
+    name: 'find',
+    test: /report[\\/]find[\\/]index\.ts$|elements[\\/]report[\\/](photos|where)\.ts$|photos[\\/]base64\.ts$/,
+  },
+  { name: 'report', test: /elements[\\/]report[\\/](define|more|outgoing|opened)\.ts$/ },
+];
+
 /** For a script tag: one folder, its entry is the only address a page writes; what is loaded late stays a file of its own. */
 const standalone: UserConfig = {
   publicDir: false,
-  plugins: [slim()],
+  plugins: [slim(), terse()],
   build: {
     outDir: 'dist/standalone',
     emptyOutDir: true,
@@ -45,8 +66,8 @@ const standalone: UserConfig = {
       preserveEntrySignatures: 'allow-extension',
       output: {
         minify: true,
-        chunkFileNames: 'leadwort-[name]-[hash].js',
-        codeSplitting: { groups: [{ name: 'core', test: /src[\\/]define\.ts$/ }] },
+        chunkFileNames: 'leadwort-[name]-[hash:6].js',
+        codeSplitting: { groups: together },
       },
     },
   },

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { compare, filesOf, notAtThePlant, tell } from './support/size.mjs';
+import { compare, filesOf, notAtThePlant, notForLearning, ofPractice, tell } from './support/size.mjs';
 
 const chunks = {
   'src/define.ts': { file: 'leadwort.js', imports: ['_shared'], dynamicImports: ['src/late.ts'] },
@@ -26,6 +26,19 @@ test('at the plant nobody needs the other language, or what is for the desk', ()
   expect(notAtThePlant('src/words/es.ts', 'es')).toBe(false);
   expect(notAtThePlant('src/elements/review/define.ts', 'en')).toBe(true);
   expect(notAtThePlant('src/elements/report/define.ts', 'en')).toBe(false);
+});
+
+test('the practice room, its crew and its figures weigh on a row of their own, in one language', () => {
+  for (const part of ['practice', 'crew', 'figures']) {
+    const name = `src/elements/${part}/define.ts`;
+    expect(ofPractice(name)).toBe(true);
+    expect(notAtThePlant(name, 'en')).toBe(true);
+    expect(notForLearning(name, 'en')).toBe(false);
+  }
+  expect(ofPractice('src/store/practice.ts')).toBe(true);
+  expect(ofPractice('src/elements/question/define.ts')).toBe(false);
+  expect(notForLearning('src/words/practice/es.ts', 'en')).toBe(true);
+  expect(notForLearning('src/words/practice/en.ts', 'en')).toBe(false);
 });
 
 test('a chunk that the list lacks is an error, not a small page', () => {

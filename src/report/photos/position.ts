@@ -1,6 +1,9 @@
 // Where and when a photograph says it was taken. Comes in a file of its own, with the library that reads it.
-/// <reference path="./exifr-lite.d.ts" />
-import { parse } from 'exifr/dist/lite.esm.mjs';
+/// <reference path="./exifr-core.d.ts" />
+import 'exifr/src/file-parsers/jpeg.mjs';
+import 'exifr/src/file-parsers/heif.mjs';
+import 'exifr/src/segment-parsers/tiff-exif.mjs';
+import { parse } from 'exifr/src/core.mjs';
 
 export interface Taken {
   /** Decimal degrees on WGS 84. */
