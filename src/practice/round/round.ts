@@ -23,7 +23,7 @@ const USUAL: Readonly<Record<TaskKind, number>> = { read: 12, name: 15, standing
 const TOLD = 6;
 /** At most so many items are met for the first time in a round: more would not stay (ours). */
 export const NEW = 16;
-/** What went wrong comes back after so many other tasks. */
+/** What went wrong comes back after so many other tasks, where the course has as many. */
 const APART = 8;
 /** How often a plant is to be named, put among natives and invaders, or walked to through the key (ours). */
 const SHARE: Readonly<Record<TaskKind, number>> = { name: 6, standing: 3, run: 1, read: 1, pair: 1, cover: 1 };
@@ -80,7 +80,17 @@ function candidates(
   now: number,
 ): ItemId[] {
   const items = itemsOf(prepared, course);
-  const recent = new Set(done.slice(-APART).map(({ item }) => item));
+  // Asked for just now, longest ago first.
+  const recent = new Set(
+    [
+      ...new Set(
+        done
+          .slice(-APART)
+          .map(({ item }) => item)
+          .reverse(),
+      ),
+    ].reverse(),
+  );
   const met = new Set([...before, ...done].map(({ item }) => item));
   const fresh = items.filter((item) => !met.has(item) && !schedule.has(item));
   const first = new Set(before.map(({ item }) => item));
@@ -96,7 +106,8 @@ function candidates(
   const later = known.filter((one) => !due.includes(one)).sort(sooner);
   const open = newNow < NEW ? fresh : [];
   const shut = newNow < NEW ? [] : fresh;
-  return [...due.map(({ item }) => item), ...open, ...later.map(({ item }) => item), ...shut];
+  // A course of few items comes round sooner.
+  return [...due.map(({ item }) => item), ...open, ...later.map(({ item }) => item), ...shut, ...recent];
 }
 
 /** How much hangs on knowing an item: a plant, and natives and invaders apart, more than a single character (ours). */

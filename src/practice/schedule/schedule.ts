@@ -42,11 +42,14 @@ export function inOrder(attempts: readonly Attempt[]): Attempt[] {
   return [...attempts].sort((a, b) => Date.parse(a.at) - Date.parse(b.at) || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
 }
 
-/** Wrong is again; right is good, but hard after a guess, and easy when sure and quick (ours). */
-export function gradeOf(attempt: Attempt, right: boolean): Grade {
+/**
+ * Wrong is again; right is good, but hard after a guess, and easy when sure and quick. What was missed the last time is
+ * never easy (ours).
+ */
+export function gradeOf({ kind, sureness, seconds }: Attempt, right: boolean, missed = false): Grade {
   if (!right) return Rating.Again;
-  if (attempt.sureness === 'guess' || attempt.sureness === undefined) return Rating.Hard;
-  return attempt.sureness === 'sure' && attempt.seconds < QUICK[attempt.kind] ? Rating.Easy : Rating.Good;
+  if (sureness === 'guess' || sureness === undefined) return Rating.Hard;
+  return sureness === 'sure' && seconds < QUICK[kind] && !missed ? Rating.Easy : Rating.Good;
 }
 
 interface Kept {
@@ -81,7 +84,8 @@ export function replay(
     const alarm = isAlarm(prepared, attempt);
     for (const { item, right } of touchedBy(prepared, attempt)) {
       const before = kept.get(item);
-      const { card } = scheduler.next(before?.card ?? createEmptyCard(at), at, gradeOf(attempt, right));
+      const grade = gradeOf(attempt, right, (before?.failing ?? 0) > 0);
+      const { card } = scheduler.next(before?.card ?? createEmptyCard(at), at, grade);
       kept.set(item, {
         card,
         looks: (before?.looks ?? 0) + 1,

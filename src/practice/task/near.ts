@@ -8,11 +8,7 @@ export function nearest(prepared: PreparedKey, taxon: string, ids: readonly stri
   );
   return ids
     .filter((id) => id !== taxon && prepared.taxonIndex.has(id))
-    .map((id) => ({
-      id,
-      named: named.has(id),
-      alike: alike(prepared, taxon, id),
-    }))
+    .map((id) => ({ id, named: named.has(id), alike: alike(prepared, taxon, id) }))
     .sort((a, b) => Number(b.named) - Number(a.named) || b.alike - a.alike || (a.id < b.id ? -1 : 1))
     .map(({ id }) => id);
 }

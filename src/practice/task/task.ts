@@ -49,11 +49,7 @@ function tryTask(
 ): Task | undefined {
   const of = parseItem(item);
   const month = course.months[random.below(course.months.length)] as Month;
-  const specimenOf = (taxon: string): Specimen => ({
-    taxon,
-    month,
-    seed: seedFor(random, test),
-  });
+  const specimenOf = (taxon: string): Specimen => ({ taxon, month, seed: seedFor(random, test) });
   const pick = (ids: readonly string[]) => ids[random.below(ids.length)];
   if (of?.of === 'character' && kind === 'read') {
     const taxon = pick(course.taxa.filter((id) => prepared.taxonIndex.has(id)));
@@ -67,13 +63,7 @@ function tryTask(
     const taxon = pick(course.taxa);
     return taxon === undefined
       ? undefined
-      : {
-          kind,
-          item,
-          specimen: specimenOf(taxon),
-          truth: of.cover,
-          options: COVER_CLASSES.map(String),
-        };
+      : { kind, item, specimen: specimenOf(taxon), truth: of.cover, options: COVER_CLASSES.map(String) };
   }
   if (of?.of !== 'taxon' || !prepared.taxonIndex.has(of.taxon)) return undefined;
   const specimen = specimenOf(of.taxon);
@@ -87,15 +77,9 @@ function tryTask(
   const shows = shownBy(key, specimen);
   const others = near.filter((id) => statusOf(id) !== truth);
   // A specimen that might as well be a plant of another standing cannot be asked for its own.
-  if (others.slice(0, NAMES).some((id) => !isTold(prepared, shows, of.taxon, id))) return undefined;
+  if (others.some((id) => !isTold(prepared, shows, of.taxon, id))) return undefined;
   const met = new Set(course.taxa.filter((id) => taxonIndex.has(id)).map(statusOf));
-  return {
-    kind,
-    item,
-    specimen,
-    truth,
-    options: STANDINGS.filter((one) => met.has(one)),
-  };
+  return { kind, item, specimen, truth, options: STANDINGS.filter((one) => met.has(one)) };
 }
 
 function reading(
@@ -108,14 +92,7 @@ function reading(
   const truth = shownBy(prepared.key, specimen).get(id);
   const character = prepared.key.characters[prepared.characterIndex.get(id) ?? -1];
   if (truth === undefined || character === undefined) return undefined;
-  return {
-    kind: 'read',
-    item,
-    specimen,
-    character: id,
-    truth,
-    options: readable(prepared, course, character, truth),
-  };
+  return { kind: 'read', item, specimen, character: id, truth, options: readable(prepared, course, character, truth) };
 }
 
 /**
@@ -145,11 +122,5 @@ function choosing(
   const fair = ids.filter((id) => id === truth || isTold(prepared, shows, truth, id)).slice(0, most);
   if (fair.length < 2) return undefined;
   const order = (id: string) => prepared.taxonIndex.get(id) as number;
-  return {
-    kind,
-    item,
-    specimen,
-    truth,
-    options: fair.sort((a, b) => order(a) - order(b)),
-  };
+  return { kind, item, specimen, truth, options: fair.sort((a, b) => order(a) - order(b)) };
 }
