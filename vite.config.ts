@@ -8,6 +8,7 @@ import { receiver } from './src/site/receiver.ts';
 import { publicEntries } from './tests/support/public-entries.mjs';
 import { slim } from './tests/support/slim.ts';
 import { terse } from './tests/support/terse.ts';
+import { ways } from './tests/support/ways.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const external = Object.keys(pkg.dependencies).map((name) => new RegExp(`^${name}(/|$)`));
@@ -45,7 +46,7 @@ const together = [
   { name: 'nearby', test: /elements[\\/]nearby[\\/](define|places)\.ts$/ },
   {
     name: 'find',
-    test: /report[\\/]find[\\/]index\.ts$|elements[\\/]report[\\/](photos|where)\.ts$|photos[\\/]base64\.ts$/,
+    test: /report[\\/]find[\\/]index\.ts$|elements[\\/]report[\\/](photos|where)\.ts$|photos[\\/]base64\.ts$|words[\\/]report[\\/]index\.ts$/,
   },
   { name: 'report', test: /elements[\\/]report[\\/](define|more|outgoing|opened)\.ts$/ },
 ];
@@ -102,7 +103,7 @@ function site(): UserConfig {
     plugins: [
       receiver('/finds'),
       folders(
-        { areas: 'src/site/areas', keys: 'dist/keys', images: 'images-placeholder', widget: 'dist/standalone' },
+        { areas: 'src/site/areas', keys: 'dist/keys', images: 'images-placeholder', widget: 'dist/standalone', whole: 'dist/whole', frame: 'dist/frame' },
         { '/widget/leadwort.js': 'src/define.ts' },
       ),
     ],
@@ -117,11 +118,13 @@ function site(): UserConfig {
   };
 }
 
-/** Four builds (the site by default, `--mode esm`, `standalone`, `command`) and, under Vitest, the tests. */
+/** Builds (the site by default, `--mode esm`, `standalone`, `command`, or one of the `ways`) and, under Vitest, the tests. */
 export default defineConfig(async ({ mode }): Promise<UserConfig> => {
   if (mode === 'test') return (await import('./tests/support/vitest.ts')).vitest();
   if (mode === 'esm') return esm;
   if (mode === 'standalone') return standalone;
   if (mode === 'command') return command;
+  const way = ways[mode];
+  if (way) return way;
   return site();
 });

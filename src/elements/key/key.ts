@@ -7,6 +7,7 @@ import { LeadwortHolder } from '../shared/holder.ts';
 import { bring, type LatePart, untilDone } from '../shared/late.ts';
 import { shownKind } from '../shared/shown.ts';
 import { shared } from '../shared/styles.ts';
+import type { Page } from './drawers.ts';
 import type { Trouble } from './keeping.ts';
 import { keyStyles } from './key.styles.ts';
 import { renderWays } from './walking.ts';
@@ -206,12 +207,6 @@ export class LeadwortKey extends LeadwortHolder {
     void this.#focusShown();
   }
 
-  #toggleDrawer(part: LatePart, event: Event): void {
-    const { open } = event.currentTarget as HTMLDetailsElement;
-    this.opened = { ...this.opened, [part]: open };
-    if (open) this.#bring([part]);
-  }
-
   override render(): TemplateResult {
     const { state, settings } = this.provider;
     const ready = state.phase === 'ready' && settings && (this.questionHere || state.store.snapshot.asked);
@@ -221,6 +216,9 @@ export class LeadwortKey extends LeadwortHolder {
   #renderKey(snapshot: Snapshot, settings: Settings): TemplateResult {
     const { words } = settings;
     const { asked, question, prepared } = snapshot;
+    const { later } = this;
+    const page = this.#page(settings);
+    const restart = snapshot.trail.length > 0 ? this.#renderRestart(settings) : nothing;
     const forked = prepared.key.couplets.length > 0;
     const asking = asked !== undefined || question !== undefined;
     const kind = shownKind(snapshot);
@@ -235,13 +233,13 @@ export class LeadwortKey extends LeadwortHolder {
       <div class=${`page ${asking ? 'asking' : 'done'} ${forked ? 'forked' : ''} ${ahead ? 'ahead' : ''}`} lang=${words.language} @click=${this.#press}>
         <leadwort-trail part="trail"></leadwort-trail>
         <div class="ask">
-          <div class="walking" role="status" part="notice">${this.later?.renderNotice(snapshot, settings, {
+          <div class="walking" role="status" part="notice">${later?.renderNotice(snapshot, settings, {
             again: (character) => this.#send('ask', { character }),
             on: (place) => {
               this.#send('walk-from', place);
               void this.#focusShown();
             },
-          })}${this.trouble && 'keep' in words ? this.later?.renderTrouble(this.trouble, words as Words) : nothing}</div>
+          })}${this.trouble && 'keep' in words ? later?.renderTrouble(this.trouble, words as Words) : nothing}</div>
           ${
             asked
               ? html`<leadwort-couplet part="question" exportparts=${PARTS}></leadwort-couplet>`
@@ -253,27 +251,18 @@ export class LeadwortKey extends LeadwortHolder {
         <div class="verdict">
           <leadwort-verdict part="verdict"></leadwort-verdict>
           ${this.#renderMissing(AFTER_ANSWERS, settings)}
-          ${ahead && 'report' in words ? this.later?.renderNext(this.renderRoot, words as Words, this.areas !== '') : nothing}
+          ${ahead && 'report' in words ? later?.renderNext(this.renderRoot, words as Words, this.areas !== '') : nothing}
         </div>
         <div class="guidance">
           <leadwort-guidance part="guidance" .contactPhone=${this.contactPhone} .contactEmail=${this.contactEmail}></leadwort-guidance>
-          ${this.areas && kind ? this.#renderNearby(settings) : nothing}
-          ${
-            snapshot.answered > 0 && 'report' in words
-              ? this.#renderDrawer(
-                  'report',
-                  html`${(words as Words).report.open} <span class="needs">${(words as Words).report.needs}</span>`,
-                  html`<leadwort-report part="report" endpoint=${this.endpoint} contact-email=${this.contactEmail}></leadwort-report>`,
-                  settings,
-                )
-              : nothing
-          }
+          ${this.areas && kind ? later?.renderNearby(page) : nothing}
+          ${snapshot.answered > 0 && 'report' in words ? later?.renderReport(page, words as Words) : nothing}
         </div>
         <div class="side">
           <leadwort-standing part="standing"></leadwort-standing>
           ${forked ? this.#renderStream(settings) : nothing}
         </div>
-        ${this.#renderFoot(snapshot, settings)}
+        <div class="foot" part="foot">${later ? later.renderFoot(page, snapshot, restart) : restart}</div>
       </div>
     `;
   }
@@ -297,51 +286,33 @@ export class LeadwortKey extends LeadwortHolder {
     </div>`;
   }
 
-  #renderNearby(settings: Settings): TemplateResult {
-    return html`<div class="help" tabindex="-1">
-      <leadwort-nearby part="nearby" .areas=${this.areas} .contactPhone=${this.contactPhone} .contactEmail=${this.contactEmail}></leadwort-nearby>
-      ${this.#renderMissing(['nearby'], settings)}
-    </div>`;
+  #renderRestart({ words }: Settings): TemplateResult {
+    return html`<button
+        class=${this.restarting ? 'outline' : 'plain'}
+        type="button"
+        @click=${() => this.#restart()}
+        @blur=${() => {
+          this.restarting = false;
+        }}
+      >
+        ${this.restarting ? words.key.restartSure : words.key.restart}
+      </button>
+      <p class="unseen" role="status">${this.restarting ? words.key.restartSure : nothing}</p>`;
   }
 
-  #renderFoot(snapshot: Snapshot, settings: Settings): TemplateResult {
-    const { words } = settings;
-    const restart = html`<button
-      class=${this.restarting ? 'outline' : 'plain'}
-      type="button"
-      @click=${() => this.#restart()}
-      @blur=${() => {
-        this.restarting = false;
-      }}
-    >
-      ${this.restarting ? words.key.restartSure : words.key.restart}
-    </button>`;
-    return html`<div class="foot" part="foot">
-      ${this.#renderDrawer('names', words.key.lookup, html`<leadwort-names></leadwort-names>`, settings)}
-      <div class="set">
-        ${this.later?.renderSettings(this, snapshot, settings, (name, detail) => this.#send(name, detail))}
-      </div>
-      ${snapshot.trail.length > 0 ? restart : nothing}
-      <p class="unseen" role="status">${this.restarting ? words.key.restartSure : nothing}</p>
-      ${
-        snapshot.prepared.key.couplets.length > 0
-          ? this.#renderDrawer('sheet', words.key.print, html`<leadwort-sheet></leadwort-sheet>`, settings)
-          : nothing
-      }
-    </div>`;
-  }
-
-  /** A part that comes when somebody opens it. */
-  #renderDrawer(
-    part: LatePart,
-    summary: string | TemplateResult,
-    inside: TemplateResult,
-    settings: Settings,
-  ): TemplateResult {
-    return html`<details class=${part} @toggle=${(event: Event) => this.#toggleDrawer(part, event)}>
-      <summary>${summary}</summary>
-      ${this.opened[part] ? inside : nothing} ${this.#renderMissing([part], settings)}
-    </details>`;
+  /** What is drawn later needs of this element. */
+  #page(settings: Settings): Page {
+    return {
+      host: this,
+      settings,
+      opened: this.opened,
+      toggle: (part, open) => {
+        this.opened = { ...this.opened, [part]: open };
+        if (open) this.#bring([part]);
+      },
+      missing: (part) => this.#renderMissing([part], settings),
+      send: (name, detail) => this.#send(name, detail),
+    };
   }
 }
 

@@ -1,0 +1,72 @@
+// Parts that come when somebody opens them: who helps, the report, and what stands at the foot.
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Settings } from '../../contexts/index.ts';
+import type { RequestName, Requests, Snapshot } from '../../session/index.ts';
+import type { Words } from '../../words/index.ts';
+import type { LatePart } from '../shared/late.ts';
+import { renderSettings } from './settings.ts';
+
+/** What these need of the element they stand in. */
+export interface Page {
+  readonly host: {
+    lang: string;
+    units: string;
+    readonly areas: string;
+    readonly contactPhone: string;
+    readonly contactEmail: string;
+    readonly endpoint: string;
+  };
+  readonly settings: Settings;
+  /** Drawers that stand open. */
+  readonly opened: Readonly<Partial<Record<LatePart, boolean>>>;
+  toggle(part: LatePart, open: boolean): void;
+  /** What is said where a part did not come. */
+  missing(part: LatePart): TemplateResult;
+  send<Name extends RequestName>(name: Name, detail: Requests[Name]): void;
+}
+
+function renderDrawer(
+  { opened, toggle, missing }: Page,
+  part: LatePart,
+  summary: string | TemplateResult,
+  inside: TemplateResult,
+): TemplateResult {
+  return html`<details
+    class=${part}
+    @toggle=${({ currentTarget }: Event) => toggle(part, (currentTarget as HTMLDetailsElement).open)}
+  >
+    <summary>${summary}</summary>
+    ${opened[part] ? inside : nothing} ${missing(part)}
+  </details>`;
+}
+
+export function renderNearby({ host, missing }: Page): TemplateResult {
+  return html`<div class="help" tabindex="-1">
+    <leadwort-nearby part="nearby" .areas=${host.areas} .contactPhone=${host.contactPhone} .contactEmail=${host.contactEmail}></leadwort-nearby>
+    ${missing('nearby')}
+  </div>`;
+}
+
+export function renderReport(page: Page, { report }: Words): TemplateResult {
+  const { endpoint, contactEmail } = page.host;
+  return renderDrawer(
+    page,
+    'report',
+    html`${report.open} <span class="needs">${report.needs}</span>`,
+    html`<leadwort-report part="report" endpoint=${endpoint} contact-email=${contactEmail}></leadwort-report>`,
+  );
+}
+
+/** `restart` starts with a new plant; it does not wait for what is drawn here. */
+export function renderFoot(page: Page, snapshot: Snapshot, restart: unknown): TemplateResult {
+  const { host, settings, send } = page;
+  const { key } = settings.words;
+  return html`${renderDrawer(page, 'names', key.lookup, html`<leadwort-names></leadwort-names>`)}
+    <div class="set">${renderSettings(host, snapshot, settings, send)}</div>
+    ${restart}
+    ${
+      snapshot.prepared.key.couplets.length > 0
+        ? renderDrawer(page, 'sheet', key.print, html`<leadwort-sheet></leadwort-sheet>`)
+        : nothing
+    }`;
+}
