@@ -103,7 +103,14 @@ function site(): UserConfig {
     plugins: [
       receiver('/finds'),
       folders(
-        { areas: 'src/site/areas', keys: 'dist/keys', images: 'images-placeholder', widget: 'dist/standalone', whole: 'dist/whole', frame: 'dist/frame' },
+        {
+          areas: 'src/site/areas',
+          keys: 'dist/keys',
+          images: 'images-placeholder',
+          widget: 'dist/standalone',
+          whole: 'dist/whole',
+          frame: 'dist/frame',
+        },
         { '/widget/leadwort.js': 'src/define.ts' },
       ),
     ],

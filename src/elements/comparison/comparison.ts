@@ -13,6 +13,7 @@ import type { Snapshot } from '../../session/index.ts';
 import type { ComparisonWords } from '../../words/index.ts';
 import { drawingStyles } from '../shared/drawing.styles.ts';
 import { fire } from '../shared/events.ts';
+import { flag } from '../shared/flag.ts';
 import { bring } from '../shared/late.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { plant, plantName, taxonOf } from '../shared/plant.ts';
@@ -22,6 +23,7 @@ import { shared } from '../shared/styles.ts';
 import { terms } from '../shared/terms.ts';
 import { renderShows } from './cell.ts';
 import { styles } from './comparison.styles.ts';
+import type { Witness } from './witness.ts';
 
 /** How many things to look at now are listed; what is marked as enough always is (ours). */
 const AT_ONCE = 6;
@@ -47,7 +49,9 @@ export class LeadwortComparison extends LeadwortPart {
   /** Ids of two or three plants of the key, separated by spaces. */
   @property() taxa = '';
   /** Whether a button closes it: it then asks for no plants. */
-  @property({ type: Boolean }) closable = false;
+  @property({ converter: flag }) closable = false;
+  /** Who saw the plant, where it is not the person in front of the page: this then has no heading and asks for no looks. */
+  @property({ attribute: false }) witness: Witness | undefined;
 
   /** One plant below the other, where there is little room. */
   @state() private stacked = false;
@@ -87,7 +91,8 @@ export class LeadwortComparison extends LeadwortPart {
   }
 
   private get own(): ComparisonWords {
-    return this.saying.words.comparison;
+    const { comparison } = this.saying.words;
+    return this.witness ? { ...comparison, saw: this.witness.saw } : comparison;
   }
 
   private get level(): number {
@@ -102,8 +107,15 @@ export class LeadwortComparison extends LeadwortPart {
     return plantName((this.snapshot as Snapshot).prepared.key, taxon, this.saying.language);
   }
 
-  private renderClose(): TemplateResult | typeof nothing {
-    if (!this.closable) return nothing;
+  private renderHead(words: string): TemplateResult | typeof nothing {
+    if (this.witness) return nothing;
+    return html`<div class="head">
+      <div role="heading" id="heading" class="heading" part="heading" tabindex="-1" aria-level=${this.level}>${words}</div>
+      ${this.closable ? this.renderClose() : nothing}
+    </div>`;
+  }
+
+  private renderClose(): TemplateResult {
     return html`<button class="outline close" type="button" @click=${() => fire(this, 'leadwort-comparison', { taxa: [] })}>
       ${this.saying.words.common.close}
     </button>`;
@@ -144,7 +156,7 @@ export class LeadwortComparison extends LeadwortPart {
     return html`<ul class="plants cells" part="plants">
       ${taxa.map(
         (taxon) => html`<li class="cell">
-          ${portrait ? html`<leadwort-portrait bare taxon=${taxon.id} among=${taxa.map(({ id }) => id).join(' ')}></leadwort-portrait>` : nothing}
+          ${portrait ? html`<leadwort-portrait bare month=${ifDefined(this.witness?.month)} taxon=${taxon.id} among=${taxa.map(({ id }) => id).join(' ')}></leadwort-portrait>` : nothing}
           ${plant(key, taxon, words, language)}
         </li>`,
       )}
@@ -153,7 +165,7 @@ export class LeadwortComparison extends LeadwortPart {
 
   private renderRow(row: ComparedRow, { taxa, enough }: Comparison): TemplateResult {
     const { own, saying } = this;
-    const { character, answer, pairs, shows } = row;
+    const { character, pairs, shows } = row;
     const chosen = enough?.characters.includes(character.id) ?? false;
     return html`<li class="row ${chosen ? 'chosen' : ''}" part="row">
       <div class="about">
@@ -166,7 +178,7 @@ export class LeadwortComparison extends LeadwortPart {
             ? html`<p class="caution"><b>${saying.words.question.careful}</b> ${this.say(character.caution)}</p>`
             : nothing
         }
-        ${answer ? html`<p class="answer">${saying.words.verdict.answered(said(character, answer, saying))}</p>` : nothing}
+        ${this.answered(row)}
       </div>
       <ul class="cells">
         ${taxa.map((taxon, i) => {
@@ -204,8 +216,18 @@ export class LeadwortComparison extends LeadwortPart {
       .join('. ');
   }
 
-  private looking({ looking }: ComparedRow): string {
-    const { own, saying } = this;
+  private answered(row: ComparedRow): TemplateResult | typeof nothing {
+    if (this.witness) return this.witness.answered(row);
+    const { character, answer } = row;
+    if (!answer) return nothing;
+    const { saying } = this;
+    return html`<p class="answer">${saying.words.verdict.answered(said(character, answer, saying))}</p>`;
+  }
+
+  private looking(row: ComparedRow): string {
+    const { own, saying, witness } = this;
+    if (witness) return witness.looking(row);
+    const { looking } = row;
     if (looking !== 'season') return own.looking[looking];
     return own.looking.season(saying.words.common.months[(this.snapshot as Snapshot).month]);
   }
@@ -252,18 +274,14 @@ export class LeadwortComparison extends LeadwortPart {
     const known = ids.filter((id) => prepared.taxonIndex.has(id));
     const comparison =
       known.length >= 2 && known.length <= MOST_COMPARED
-        ? comparisonOf(prepared, known, { month, answers: trail })
+        ? comparisonOf(prepared, known, this.witness ?? { month, answers: trail })
         : undefined;
     const names = known.map((id) => this.nameOf(taxonOf(prepared, id)).text);
-    return html`<section part="comparison" aria-labelledby="heading">
-      <div class="head">
-        <div role="heading" id="heading" class="heading" part="heading" tabindex="-1" aria-level=${this.level}>
-          ${own.heading(saying.words.common.list([...names, ...missing]))}
-        </div>
-        ${this.renderClose()}
-      </div>
+    const heading = own.heading(saying.words.common.list([...names, ...missing]));
+    return html`<section part="comparison" aria-label=${heading}>
+      ${this.renderHead(heading)}
       ${missing.length > 0 ? html`<p role="alert" class="fault">${own.missing(missing.join(', '), missing.length)}</p>` : nothing}
-      ${comparison ? html`${this.renderNow(comparison)} ${this.renderBoard(comparison)}` : html`<p>${own.few}</p>`}
+      ${comparison ? html`${this.witness ? nothing : this.renderNow(comparison)} ${this.renderBoard(comparison)}` : html`<p>${own.few}</p>`}
     </section>`;
   }
 }

@@ -5,6 +5,7 @@ import { formatMeasure, type Month, type Taxon } from '../../key/index.ts';
 import type { Snapshot } from '../../session/index.ts';
 import { asClause } from '../../words/clause.ts';
 import { drawingStyles } from '../shared/drawing.styles.ts';
+import { flag } from '../shared/flag.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { hasRoom, pictureOf, renderMarks, renderPhoto } from '../shared/picture.ts';
 import { plant, plantName } from '../shared/plant.ts';
@@ -43,13 +44,13 @@ export class LeadwortPortrait extends LeadwortPart {
   /** Any whole number: the same number draws the same plant. */
   @property({ type: Number }) seed = 1;
   /** Draws one plant out of all that the key's data allow, instead of the usual one. */
-  @property({ type: Boolean }) varied = false;
+  @property({ converter: flag }) varied = false;
   /** `off` leaves out the plant's name, for a page that says it already. */
   @property() heading = '';
   /** Ids of plants that stand beside it on the page: it is drawn at the one scale at which all find room. */
   @property() among = '';
   /** Only the drawing. */
-  @property({ type: Boolean }) bare = false;
+  @property({ converter: flag }) bare = false;
 
   #figure: Figure | undefined;
   #plant: Taxon | undefined;

@@ -1,24 +1,26 @@
-// Registration that can be repeated: the same version again is silent, another version warns once and the first stays.
+// Registration that can be repeated: one version of the elements stands on a page, the first that came.
 import { VERSION } from '../../version.ts';
 
-const MARK = Symbol.for('leadwort-version');
-type Marked = CustomElementConstructor & { [MARK]?: string };
+/** Where all copies on a page see which version stands there. */
+const STANDS = Symbol.for('leadwort');
+let warned = false;
 
-/** Registers `element` under `tag`. Does nothing where there is no DOM. */
+/**
+ * Registers `element` under `tag`. Copies of one version share the page in silence, whatever each brings; parts of
+ * another version would not understand each other, so a copy of it registers nothing, and says so once. Does nothing
+ * where there is no DOM.
+ */
 export function define(tag: string, element: CustomElementConstructor): void {
   if (typeof customElements === 'undefined') return;
-  const there = customElements.get(tag) as Marked | undefined;
-  if (there === undefined) {
-    Object.defineProperty(element, MARK, { value: VERSION, configurable: true });
-    customElements.define(tag, element);
+  const page = customElements as CustomElementRegistry & { [STANDS]?: string };
+  page[STANDS] ??= VERSION;
+  if (page[STANDS] === VERSION) {
+    if (!customElements.get(tag)) customElements.define(tag, element);
     return;
   }
-  const version = there[MARK];
-  if (version === VERSION || warned.has(tag)) return;
-  warned.add(tag);
-  console.warn(
-    `<${tag}> is already defined here by Leadwort ${version ?? '(unknown version)'}; Leadwort ${VERSION} leaves it as it is.`,
-  );
+  if (!warned)
+    console.warn(
+      `Leadwort ${page[STANDS]} is on this page; ${VERSION} came later and stays out. Name only one of them.`,
+    );
+  warned = true;
 }
-
-const warned = new Set<string>();

@@ -23,9 +23,9 @@ export abstract class LeadwortHolder extends LitElement implements ProviderOptio
 
   /**
    * Keeps the answers on the device through a reload; the value is a name to keep them under, none: the element's place
-   * among those of the page. Left out: nothing is kept.
+   * among those of the page. Left out, or `false`: nothing is kept.
    */
-  @property() keep: string | null = null;
+  @property() keep: string | boolean | null = null;
 
   protected readonly provider = new Provider(this);
 

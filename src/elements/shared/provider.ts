@@ -18,7 +18,7 @@ export interface ProviderOptions {
   readonly observer: string;
   readonly headingLevel: number;
   readonly images: string;
-  readonly keep: string | null;
+  readonly keep: string | boolean | null;
 }
 
 export type ProviderState =
@@ -159,7 +159,7 @@ export class Provider implements ReactiveController {
   /** What was kept of an earlier visit. Without it, and where nothing can be kept, a person starts afresh. */
   async #kept(prepared: PreparedKey, load: AbortController): Promise<SessionStart | undefined> {
     const { keep } = this.#host;
-    const late = keep === null ? undefined : import('./keep.ts');
+    const late = /^(null|undefined|false)$/.test(`${keep}`) ? undefined : import('./keep.ts');
     const kept = await late?.then(({ keepTrail }) => keepTrail(this.#host, prepared)).catch(() => undefined);
     if (load.signal.aborted) kept?.keeper.close();
     else this.#keeper = kept?.keeper;
