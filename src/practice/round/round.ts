@@ -1,4 +1,4 @@
-// A round of about ten minutes: what went wrong comes back in it, then what is due, then what is new.
+// A round of about ten minutes: what went wrong comes back in it, then what is new, then what is due.
 import { Random } from '../../engine/trial/random.ts';
 import type { Course, TaskKind } from '../../key/courses/index.ts';
 import type { PreparedKey } from '../../key/index.ts';
@@ -21,8 +21,8 @@ export interface RoundPlan {
 /** Seconds that a task takes of somebody who is not known yet, and of looking at what was told after it (ours). */
 const USUAL: Readonly<Record<TaskKind, number>> = { read: 12, name: 15, standing: 10, pair: 12, run: 90, cover: 12 };
 const TOLD = 6;
-/** At most so many items are met for the first time in a round: more would not stay (ours). */
-export const NEW = 16;
+/** At most so many items are met for the first time in a round, so that some of what was met before comes too (ours). */
+export const NEW = 24;
 /** What went wrong comes back after so many other tasks, where the course has as many. */
 const APART = 8;
 /** How often a plant is to be named, put among natives and invaders, or walked to through the key (ours). */
@@ -104,10 +104,17 @@ function candidates(
     rank(b) - rank(a) || worth(b) - worth(a) || b.difficulty - a.difficulty || (a.item < b.item ? -1 : 1);
   const due = known.filter((one) => missed.has(one.item) || one.due <= now).sort(sooner);
   const later = known.filter((one) => !due.includes(one)).sort(sooner);
+  // What is dearest to get wrong is met first; else in the course's own order.
+  fresh.sort((a, b) => weightOf(prepared, b) - weightOf(prepared, a));
   const open = newNow < NEW ? fresh : [];
   const shut = newNow < NEW ? [] : fresh;
+  // What went wrong goes before what is new, and that before what is merely due: on a large course nothing else would
+  // ever be new (measured by `leadwort rehearse`).
+  const back = due.filter((one) => rank(one) > 0);
+  const rest = due.filter((one) => rank(one) === 0);
+  const ids = (list: readonly Scheduled[]) => list.map(({ item }) => item);
   // A course of few items comes round sooner.
-  return [...due.map(({ item }) => item), ...open, ...later.map(({ item }) => item), ...shut, ...recent];
+  return [...ids(back), ...open, ...ids(rest), ...ids(later), ...shut, ...recent];
 }
 
 /** How much hangs on knowing an item: a plant, and natives and invaders apart, more than a single character (ours). */
