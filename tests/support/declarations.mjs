@@ -9,6 +9,8 @@ const { config, error } = ts.readConfigFile(`${root}tsconfig.json`, ts.sys.readF
 const read = ts.parseJsonConfigFileContent(config ?? {}, ts.sys, root, {
   noEmit: false,
   declaration: true,
+  // They lead to the sources, which are in the package.
+  declarationMap: true,
   emitDeclarationOnly: true,
   rootDir: `${root}src`,
   outDir: `${root}dist/esm`,
