@@ -4,6 +4,31 @@ import type { Words } from './words.ts';
 
 export const en: Words = {
   ...first,
+  key: {
+    ...first.key,
+    settings: 'Settings',
+    month: 'Month',
+    units: 'Sizes',
+    system: { us: 'Inches and feet', metric: 'Centimeters and meters' },
+    observer: 'Who is looking',
+    observers: new Map([
+      ['novice', 'New to plants'],
+      ['technician', 'Trained for this work'],
+      ['botanist', 'A botanist'],
+    ]),
+    language: 'Language',
+    stream: 'See the key as a stream',
+    lookup: 'Know a name? Look it up',
+    print: 'Print the key',
+  },
+  couplet: {
+    ...first.couplet,
+    wrong: (names) => `The water runs elsewhere: most of what you have seen speaks for ${names}.`,
+    second: (character) => `The step most worth a second look: ${character}.`,
+    lookAgain: 'Look at it again',
+    carryOn: 'Carry on from there',
+    notSettled: 'It is not settled yet. The next question is the one that helps most.',
+  },
   stream: {
     picture: (names) => `The key as a stream: most of the water runs to ${names}.`,
     source: (n) => `The key as a stream: the water still runs to all ${n} plants.`,

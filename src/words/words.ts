@@ -47,7 +47,10 @@ export interface Words {
 }
 
 /** What the first question and its frame say; the rest of the words comes after it. */
-export type FirstWords = Pick<Words, 'language' | 'common' | 'key' | 'question' | 'couplet'>;
+export type FirstWords = Pick<Words, 'language' | 'common' | 'question'> & {
+  readonly key: Pick<KeyWords, 'mistakes' | 'moreMistakes' | 'missing' | 'restart' | 'restartSure'>;
+  readonly couplet: Omit<CoupletWords, 'wrong' | 'second' | 'lookAgain' | 'carryOn' | 'notSettled'>;
+};
 
 // Each element adds what it says to its own part.
 export interface KeyWords {

@@ -2,7 +2,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Settings } from '../../contexts/index.ts';
 import type { RequestName, Requests, Snapshot } from '../../session/index.ts';
-import type { Words } from '../../words/index.ts';
 import type { LatePart } from '../shared/late.ts';
 import { renderSettings } from './settings.ts';
 
@@ -25,6 +24,11 @@ export interface Page {
   send<Name extends RequestName>(name: Name, detail: Requests[Name]): void;
 }
 
+const toggles =
+  (part: LatePart, toggle: Page['toggle']) =>
+  ({ currentTarget }: Event) =>
+    toggle(part, (currentTarget as HTMLDetailsElement).open);
+
 function renderDrawer(
   { opened, toggle, missing }: Page,
   part: LatePart,
@@ -33,7 +37,7 @@ function renderDrawer(
 ): TemplateResult {
   return html`<details
     class=${part}
-    @toggle=${({ currentTarget }: Event) => toggle(part, (currentTarget as HTMLDetailsElement).open)}
+    @toggle=${toggles(part, toggle)}
   >
     <summary>${summary}</summary>
     ${opened[part] ? inside : nothing} ${missing(part)}
@@ -47,8 +51,18 @@ export function renderNearby({ host, missing }: Page): TemplateResult {
   </div>`;
 }
 
-export function renderReport(page: Page, { report }: Words): TemplateResult {
+/** The branching key, drawn; `wide`: there is room beside the question, and it stands open. */
+export function renderStream({ settings, toggle, missing }: Page, wide: boolean): TemplateResult {
+  return html`<details class="stream" ?open=${wide} @toggle=${toggles('stream', toggle)}>
+    <summary>${settings.words.key.stream}</summary>
+    <leadwort-stream part="stream"></leadwort-stream>
+    ${missing('stream')}
+  </details>`;
+}
+
+export function renderReport(page: Page): TemplateResult {
   const { endpoint, contactEmail } = page.host;
+  const { report } = page.settings.words;
   return renderDrawer(
     page,
     'report',

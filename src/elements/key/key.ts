@@ -2,7 +2,6 @@ import { adoptStyles, html, type LitElement, nothing, type PropertyValues, type 
 import { property, query, state } from 'lit/decorators.js';
 import type { Settings } from '../../contexts/index.ts';
 import type { RequestName, Requests, Snapshot } from '../../session/index.ts';
-import type { Words } from '../../words/index.ts';
 import { LeadwortHolder } from '../shared/holder.ts';
 import { bring, type LatePart, untilDone } from '../shared/late.ts';
 import { shownKind } from '../shared/shown.ts';
@@ -184,10 +183,6 @@ export class LeadwortKey extends LeadwortHolder {
   /** A key without couplets begins with a question, and waits for it. */
   @state() private questionHere = customElements.get('leadwort-question') !== undefined;
 
-  #toggleStream(event: Event): void {
-    if ((event.currentTarget as HTMLDetailsElement).open) this.#bring(['stream']);
-  }
-
   #lacks(part: LatePart, lacking: boolean): void {
     if (part === 'question') this.questionHere = true;
     if (this.missing.has(part) === lacking) return;
@@ -216,7 +211,8 @@ export class LeadwortKey extends LeadwortHolder {
   #renderKey(snapshot: Snapshot, settings: Settings): TemplateResult {
     const { words } = settings;
     const { asked, question, prepared } = snapshot;
-    const { later } = this;
+    // It speaks with words that the first script does not have.
+    const later = 'keep' in words ? this.later : undefined;
     const page = this.#page(settings);
     const restart = snapshot.trail.length > 0 ? this.#renderRestart(settings) : nothing;
     const forked = prepared.key.couplets.length > 0;
@@ -239,7 +235,7 @@ export class LeadwortKey extends LeadwortHolder {
               this.#send('walk-from', place);
               void this.#focusShown();
             },
-          })}${this.trouble && 'keep' in words ? later?.renderTrouble(this.trouble, words as Words) : nothing}</div>
+          })}${this.trouble ? later?.renderTrouble(this.trouble, words) : nothing}</div>
           ${
             asked
               ? html`<leadwort-couplet part="question" exportparts=${PARTS}></leadwort-couplet>`
@@ -251,28 +247,20 @@ export class LeadwortKey extends LeadwortHolder {
         <div class="verdict">
           <leadwort-verdict part="verdict"></leadwort-verdict>
           ${this.#renderMissing(AFTER_ANSWERS, settings)}
-          ${ahead && 'report' in words ? later?.renderNext(this.renderRoot, words as Words, this.areas !== '') : nothing}
+          ${ahead ? later?.renderNext(this.renderRoot, words, this.areas !== '') : nothing}
         </div>
         <div class="guidance">
           <leadwort-guidance part="guidance" .contactPhone=${this.contactPhone} .contactEmail=${this.contactEmail}></leadwort-guidance>
           ${this.areas && kind ? later?.renderNearby(page) : nothing}
-          ${snapshot.answered > 0 && 'report' in words ? later?.renderReport(page, words as Words) : nothing}
+          ${snapshot.answered > 0 ? later?.renderReport(page) : nothing}
         </div>
         <div class="side">
           <leadwort-standing part="standing"></leadwort-standing>
-          ${forked ? this.#renderStream(settings) : nothing}
+          ${forked ? later?.renderStream(page, this.wide) : nothing}
         </div>
         <div class="foot" part="foot">${later ? later.renderFoot(page, snapshot, restart) : restart}</div>
       </div>
     `;
-  }
-
-  #renderStream(settings: Settings): TemplateResult {
-    return html`<details class="stream" ?open=${this.wide} @toggle=${(event: Event) => this.#toggleStream(event)}>
-      <summary>${settings.words.key.stream}</summary>
-      <leadwort-stream part="stream"></leadwort-stream>
-      ${this.#renderMissing(['stream'], settings)}
-    </details>`;
   }
 
   #renderMissing(parts: readonly LatePart[], { words }: Settings): TemplateResult {

@@ -1,6 +1,6 @@
 // What of the key comes while a person reads the first question.
 
-export { renderFoot, renderNearby, renderReport } from './drawers.ts';
+export { renderFoot, renderNearby, renderReport, renderStream } from './drawers.ts';
 export { renderTrouble } from './keeping.ts';
 export { laterStyles } from './later.styles.ts';
 export { renderNext } from './next.ts';

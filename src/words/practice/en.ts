@@ -61,7 +61,7 @@ export const practice: PracticeWords = {
   notSeen: 'This cannot be seen on this plant now. “I cannot tell” would be right.',
   next: 'Next',
   end: 'Finish',
-  done: 'That was a good round.',
+  done: 'That was the round.',
   looked: (n) => `You looked at ${plural(n, 'thing', 'things')}.`,
   again: (day) => `back ${day}`,
   comesBack: 'What comes back, and when',

@@ -61,7 +61,7 @@ export const practice: PracticeWords = {
   notSeen: 'Esto no se puede ver ahora en esta planta. Lo correcto sería «No sé decirlo».',
   next: 'Siguiente',
   end: 'Terminar',
-  done: 'Fue una buena ronda.',
+  done: 'Fin de la ronda.',
   looked: (n) => `Miró ${plural(n, 'cosa', 'cosas')}.`,
   again: (day) => `vuelve ${day}`,
   comesBack: 'Qué vuelve, y cuándo',

@@ -30,13 +30,20 @@ export interface ReviewWords {
   readonly notCopied: string;
   readonly date: string;
   readonly answers: string;
-  readonly answer: string;
+  /** Shows the words as the person saw them, in the language named. */
+  readonly theirs: (language: string) => string;
   readonly seconds: (n: number) => string;
   readonly fit: Readonly<Record<FitWord, string>>;
   readonly notInKey: string;
   readonly apart: string;
-  readonly apartNone: string;
+  readonly answered: (words: string) => string;
   readonly notAsked: string;
+  /** Said of what an answer names. */
+  readonly saw: string;
+  /** A photograph that shows a feature: one that was sent, one to ask for, or none of the list. */
+  readonly photoSent: (what: string) => string;
+  readonly photoCould: (what: string) => string;
+  readonly photoNone: string;
   readonly standing: string;
   readonly plant: string;
   readonly reported: string;
