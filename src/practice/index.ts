@@ -1,7 +1,17 @@
 export { coverOf, type Leaf, type Plot, plotOf } from './cover/index.ts';
 export { type Between, type CrewFigures, crewFigures, type Lesson, type Member } from './crew/crew.ts';
 export { attemptsCsv, plantsCsv } from './crew/csv.ts';
-export { bearsOut, isAlarm, itemsTouched, judge, OUTSIDE, pairItem, type Touched, UNSURE } from './judge/judge.ts';
+export {
+  bearsOut,
+  isAlarm,
+  itemsTouched,
+  judge,
+  OUTSIDE,
+  pairItem,
+  rivalIn,
+  type Touched,
+  UNSURE,
+} from './judge/judge.ts';
 export { type Deciding, decidingOf, isTold, usualState } from './judge/telling.ts';
 export { type Confusion, confusionOf, type Mixed, mixedUp } from './learner/confusion.ts';
 export { type LearnerFigures, learnerFigures, median } from './learner/figures.ts';

@@ -1,7 +1,7 @@
 // What is told after a reply: right or not, what decided it, and both states side by side.
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Character, PreparedKey, Standing } from '../../key/index.ts';
-import { isAlarm, type Judged, OUTSIDE, UNSURE } from '../../practice/index.ts';
+import { isAlarm, type Judged, OUTSIDE, rivalIn, UNSURE } from '../../practice/index.ts';
 import { COVER } from '../../report/find/cover.ts';
 import type { CoverClass } from '../../report/find/index.ts';
 import type { PracticeWords } from '../../words/practice/index.ts';
@@ -62,18 +62,15 @@ function renderDecided(view: View, attempt: Judged['attempt'], { decided, said: 
   if (!decided || !character) return nothing;
   const { prepared, saying, words } = view;
   const { taxon } = attempt.specimen;
-  const rival = prepared.taxonIndex.has(reply) && reply !== taxon ? reply : undefined;
-  const other = rival ?? attempt.options.find((id) => id !== taxon && prepared.taxonIndex.has(id));
+  const other = attempt.kind === 'read' ? undefined : rivalIn(prepared, attempt, reply);
   const pair = prepared.key.lookalikes.find(
     ({ taxa }) => taxa.includes(taxon) && other !== undefined && taxa.includes(other),
   );
   const tip = pair?.separate.find((one) => one.character === decided.character)?.words;
   const second =
-    attempt.kind === 'read'
+    other === undefined
       ? words.notOther
-      : other === undefined
-        ? words.notOther
-        : words.other(plantName(prepared.key, taxonOf(prepared, other), saying.language).text);
+      : words.other(plantName(prepared.key, taxonOf(prepared, other), saying.language).text);
   return html`<div class="decided">
     <p><span class="quiet">${words.lookAt}:</span> <b>${saying.say(character.label)}</b></p>
     ${sideBySide(view, character, [

@@ -3,10 +3,11 @@ import { afterEach, beforeEach, describe, expect, onTestFinished, test, vi } fro
 import { page, userEvent } from 'vitest/browser';
 import { expectSound, type Held, held, spanish } from '../../../tests/support/held.ts';
 import { withMedia } from '../../../tests/support/media.ts';
-import { answered, streambank } from '../../../tests/support/streambank.ts';
+import { streambank } from '../../../tests/support/streambank.ts';
 import { strictCourse } from '../../key/courses/index.ts';
 import type { Album, Course, Drawing, TaskKind } from '../../key/index.ts';
 import { readRecord } from '../../practice/index.ts';
+import { SessionStore } from '../../session/index.ts';
 import { practice as en } from '../../words/practice/en.ts';
 import { practice as es } from '../../words/practice/es.ts';
 import './define.ts';
@@ -50,7 +51,7 @@ interface Room extends Held<LeadwortPractice> {
 
 async function room(courses: readonly Course[] = [courseOf(KINDS)], width = 360): Promise<Room> {
   await page.viewport(Math.max(width, 320), 780);
-  const of = await held<LeadwortPractice>(html`<leadwort-practice></leadwort-practice>`, answered({}));
+  const of = await held<LeadwortPractice>(html`<leadwort-practice></leadwort-practice>`, session());
   of.holder.style.inlineSize = `${width}px`;
   of.holder.style.display = 'block';
   of.holder.album.setValue(albumWith(courses));
@@ -86,14 +87,14 @@ function expectRoom({ all }: Room): void {
 
 /** The plant that a told reply was about, by its scientific name. */
 const plantTold = (at: Room) => at.find('.answer .latin').textContent ?? '';
-const forget = () =>
-  new Promise<void>((done, failed) => {
-    const asked = indexedDB.deleteDatabase('leadwort practice streambank');
-    asked.onsuccess = () => done();
-    asked.onerror = () => failed(asked.error);
-  });
 
-beforeEach(forget);
+/** Every test has a key of its own, and with it a place on the device that no other test wrote to. */
+let key = '';
+let tests = 0;
+beforeEach(() => {
+  key = `streambank-${++tests}-${Date.now()}`;
+});
+const session = () => new SessionStore({ ...streambank(), key: { ...streambank().key, id: key } }, { month: 9 });
 afterEach(() => {
   for (const one of document.querySelectorAll('leadwort-practice')) one.remove();
 });
@@ -383,7 +384,7 @@ describe('The file', () => {
   test('of another key is refused', async () => {
     const at = await done();
     const before = await saved(at);
-    await open(at, before.replace('"id":"streambank"', '"id":"orchard"'));
+    await open(at, before.replace(`"id":"${key}"`, '"id":"orchard"'));
     expect(at.find('.trouble').textContent).toContain('key.id');
     expect(await saved(at)).toBe(before);
   });
@@ -424,7 +425,7 @@ test('every screen is sound in the dark, and without motion', async () => {
 });
 
 test('a key without courses says so', async () => {
-  const at = await held<LeadwortPractice>(html`<leadwort-practice></leadwort-practice>`, answered({}));
+  const at = await held<LeadwortPractice>(html`<leadwort-practice></leadwort-practice>`, session());
   at.holder.album.setValue(albumWith([]));
   await vi.waitFor(() => expect(at.text()).toBe(en.none));
 });

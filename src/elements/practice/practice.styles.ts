@@ -50,7 +50,7 @@ export const styles = css`
   .run .bar { position: static; box-shadow: none; }
   @media (max-height: 30em) { .bar { position: static; } }
   .sureness { display: grid; grid-template-columns: repeat(3, 1fr); gap: 0.5em; }
-  .sureness button { padding-inline: 0.4em; line-height: 1.2; }
+  .sureness button { padding-inline: 0.15em; line-height: 1.2; overflow-wrap: normal; }
 
   .told { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.8em; border-inline-start: 0.35em solid var(--mud); padding-inline-start: 0.9em; }
   .told.right { border-color: var(--reed); }
@@ -76,8 +76,8 @@ export const styles = css`
 
   /* The plant stays in sight while the key asks of it. */
   @media (min-height: 36em) {
-    .run .specimen { position: sticky; inset-block-start: 0; z-index: 1; max-block-size: 46vh; overflow-y: auto; overscroll-behavior: contain; background: var(--paper); box-shadow: 0 0.5em 0.6em var(--paper); clip-path: inset(0 0 -1.2em); }
-    .run .scene .drawing { max-block-size: 8em; }
+    .run .specimen { position: sticky; inset-block-start: 0; z-index: 1; max-block-size: 40vh; overflow-y: auto; overscroll-behavior: contain; background: var(--paper); box-shadow: 0 0.5em 0.6em var(--paper); clip-path: inset(0 0 -1.2em); }
+    .run .scene .drawing { max-block-size: 7em; }
     .run .close { grid-template-rows: auto; }
   }
 
@@ -99,7 +99,13 @@ export const styles = css`
   }
   @media print {
     .room > :not(.record) { display: none; }
-    .record { border: 0; padding: 0; font-size: 10pt; }
+    .record { border: 0; padding: 0; font-size: 9.5pt; line-height: 1.25; }
     .record tr { break-inside: avoid; }
+    .record :is(th, td) { padding-block: 0.15em; }
+    .record .mark { white-space: nowrap; }
+    .record.long { font-size: 7pt; line-height: 1.1; }
+    .record.long :is(th, td) { padding-block: 0; }
+    .record.long th { white-space: nowrap; }
+    .record.long .sign { margin-block-start: 2em; }
   }
 `;

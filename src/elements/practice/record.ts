@@ -9,6 +9,9 @@ import { dayIn } from './figures.ts';
 import { courseName } from './home.ts';
 import type { Kept } from './keeper.ts';
 
+/** More plants than this are set smaller on paper, so that the record stays one page to sign. */
+const LONG = 25;
+
 export interface RecordDoes {
   readonly rename: (name: string) => void;
   /** Undefined: somebody new. */
@@ -54,10 +57,10 @@ export function renderRecord(
         <button class="plain" type="button" @click=${() => does.switch(undefined)}>${words.startNew}</button>
       </details>
     </div>
-    <article class="record">
+    <article class=${course.taxa.length > LONG ? 'record long' : 'record'}>
       <p class="title">${words.record}</p>
       <p><b>${learner.name || nothing}</b></p>
-      <p>${courseName(course, language)} · ${prepared.key.title} ${prepared.key.version} · ${dayIn(does.today, language)}</p>
+      <p>${courseName(course, language)} · ${saying.say(prepared.key.title)} ${prepared.key.version} · ${dayIn(does.today, language)}</p>
       ${renderReadiness(figures.readiness, name, words, language)}
       <div class="sign"><p>${words.signature}</p><p>${words.lead}</p><p>${words.date}</p></div>
     </article>`;

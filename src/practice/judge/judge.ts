@@ -40,7 +40,7 @@ function decidedIn(
 }
 
 /** The plant that the specimen is to be told from: the one that was said, else the likeliest of the others. */
-function rivalIn({ key, taxonIndex }: PreparedKey, task: Task, said: string): string | undefined {
+export function rivalIn({ key, taxonIndex }: PreparedKey, task: Task, said: string): string | undefined {
   const { taxon } = task.specimen;
   if (said !== taxon && taxonIndex.has(said)) return said;
   const offered = task.options.find((one) => one !== taxon && taxonIndex.has(one));
