@@ -7,6 +7,7 @@ import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { practice as en } from '../src/words/practice/en.ts';
 import { practice as es } from '../src/words/practice/es.ts';
 import { ensureBrowser } from './support/find-browser.mjs';
+import { pdfText } from './support/pdf.ts';
 import { buildSite, serveSite } from './support/site.mjs';
 
 vi.setConfig({ testTimeout: 240_000 });
@@ -81,12 +82,29 @@ test.each([
     // Each look was kept as it was made: they are told of, though the round was never ended.
     await room(page).locator('.readiness').waitFor();
     const days = room(page).locator('.rates').last().locator('tbody tr');
-    await expect.poll(() => days.last().locator('td').last().innerText()).toContain('3');
+    await expect.poll(() => days.last().locator('td').last().textContent()).toContain('3');
     await button(page, words.back).click();
+
+    // The record is one page to sign on either paper, in the longest course too.
+    await room(page).locator('.courses input').last().check();
+    await button(page, words.file).click();
+    await room(page).locator('.record.long').waitFor();
+    const margin = { top: '15mm', bottom: '15mm', left: '15mm', right: '15mm' };
+    for (const format of ['A4', 'Letter']) {
+      const file = join(folder, `record-${words.language}-${format}.pdf`);
+      await page.pdf({ path: file, format, margin });
+      const text = pdfText(file);
+      if (text === undefined) continue;
+      expect(text.split('\f').filter((one) => one.trim() !== '')).toHaveLength(1);
+      for (const part of [words.record, words.signature, 'Arundo donax', 'Pistia stratiotes'])
+        expect(text).toContain(part);
+    }
+    await button(page, words.back).click();
+    await room(page).locator('.courses input').first().check();
 
     await button(page, words.test).click();
     await room(page).locator('.task').waitFor();
-    const place = () => room(page).locator('.step').innerText();
+    const place = () => room(page).locator('.step').textContent();
     const first = await place();
     await look();
     await expect.poll(place).not.toBe(first);
