@@ -8,7 +8,7 @@ import { receiver } from './src/site/receiver.ts';
 import { publicEntries } from './tests/support/public-entries.mjs';
 import { slim } from './tests/support/slim.ts';
 import { terse } from './tests/support/terse.ts';
-import { ways } from './tests/support/ways.ts';
+import { along, ways } from './tests/support/ways.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const external = Object.keys(pkg.dependencies).map((name) => new RegExp(`^${name}(/|$)`));
@@ -43,7 +43,7 @@ const together = [
   },
   { name: 'kept', test: /src[\\/]store[\\/](store|drafts)\.ts$|shared[\\/]keep\.ts$|report[\\/]queue\.ts$/ },
   { name: 'common', test: /nearby[\\/]coordinates\.ts$|key[\\/]separation\.ts$|find[\\/]cover\.ts$/ },
-  { name: 'nearby', test: /elements[\\/]nearby[\\/](define|places)\.ts$/ },
+  { name: 'nearby', test: /elements[\\/]nearby[\\/]define\.ts$/ },
   {
     name: 'find',
     test: /report[\\/]find[\\/]index\.ts$|elements[\\/]report[\\/](photos|where)\.ts$|photos[\\/]base64\.ts$|words[\\/]report[\\/]index\.ts$/,
@@ -54,7 +54,7 @@ const together = [
 /** For a script tag: one folder, its entry is the only address a page writes; what is loaded late stays a file of its own. */
 const standalone: UserConfig = {
   publicDir: false,
-  plugins: [slim(), terse()],
+  plugins: [slim(), terse(), along('src/mount/leadwort.css')],
   build: {
     outDir: 'dist/standalone',
     emptyOutDir: true,
@@ -63,6 +63,8 @@ const standalone: UserConfig = {
     target: 'es2022',
     lib: { entry: 'src/define.ts', formats: ['es'], fileName: () => 'leadwort.js' },
     rolldownOptions: {
+      // Room that a library lays out for functions which nobody here calls.
+      treeshake: { manualPureFunctions: ['vec'] },
       // Late chunks may take what they share with the entry from the entry itself: fewer files, 1.3 kB less to load.
       preserveEntrySignatures: 'allow-extension',
       output: {

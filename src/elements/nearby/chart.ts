@@ -121,3 +121,9 @@ function withinOf(rings: Polygon): Position {
   }
   return [(best[0] + best[1]) / 2, lat];
 }
+
+/** Without what has come to its end: that is not drawn. When all has, all is, since a map of nothing helps nobody. */
+export function goingOn({ areas, landmarks }: Areas, today: string): Pick<Areas, 'areas' | 'landmarks'> {
+  const going = areas.filter(({ until }) => until === undefined || until >= today);
+  return { areas: going.length > 0 ? going : areas, landmarks };
+}

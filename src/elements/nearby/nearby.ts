@@ -1,6 +1,13 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import type { Areas, Help, Position, Spot } from '../../guidance/nearby/index.ts';
+import {
+  type Areas,
+  AreasError,
+  type Position,
+  readAreas,
+  readCoordinates,
+  type Spot,
+} from '../../guidance/nearby/index.ts';
 import { describeProblem, type Problem } from '../../key/index.ts';
 import { type DeviceFault, type NearbyWords, nearbyWords } from '../../words/nearby/index.ts';
 import { fire } from '../shared/events.ts';
@@ -9,11 +16,15 @@ import { fetchText } from '../shared/load.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { plantName } from '../shared/plant-name.ts';
 import { shared } from '../shared/styles.ts';
-import { type How, renderContact, renderOffer, type Told } from './card.ts';
+import { type Chosen, renderAnswer } from './answer.ts';
+import { renderAnyway, renderUpstream } from './anyway.ts';
+import type { How, Told } from './card.ts';
+import { type Chart, chartOf, goingOn } from './chart.ts';
+import { type Choosing, renderChoose } from './choose.ts';
 import { deviceSpot } from './device.ts';
+import { spotOf } from './map.ts';
 import { styles } from './nearby.styles.ts';
-import type { Chart } from './places.ts';
-import { dayInWords, inBoth, inLanguage, placeInWords } from './said.ts';
+import { placeInWords } from './said.ts';
 
 /** Mistakes of the file that are shown to whoever opens the page. */
 const SHOWN = 5;
@@ -22,13 +33,8 @@ type Loaded =
   | { readonly phase: 'none' | 'coming' }
   /** With the mistakes of the file, when it came. */
   | { readonly phase: 'failed'; readonly problems?: readonly Problem[] }
-  | { readonly phase: 'here'; readonly areas: Areas; readonly chart: Chart; readonly places: Places };
+  | { readonly phase: 'here'; readonly areas: Areas; readonly chart: Chart };
 type Here = Extract<Loaded, { phase: 'here' }>;
-type Places = typeof import('./places.ts');
-interface Chosen {
-  readonly spot: Spot;
-  readonly source: 'device' | 'typed' | 'map';
-}
 
 /**
  * Who helps near the person: programmes whose area holds their place or lies near it, and whom to ask elsewhere.
@@ -119,8 +125,7 @@ export class LeadwortNearby extends LeadwortPart {
     this.loaded = { phase: 'coming' };
     let next: Loaded = { phase: 'failed' };
     try {
-      const places = await import('./places.ts');
-      next = await this.#read(places, load.signal);
+      next = await this.#read(load.signal);
     } catch {
       // It is said, and can be tried again.
     }
@@ -128,13 +133,13 @@ export class LeadwortNearby extends LeadwortPart {
   }
 
   /** @throws what `fetchText` throws */
-  async #read(places: Places, signal: AbortSignal): Promise<Loaded> {
+  async #read(signal: AbortSignal): Promise<Loaded> {
     const text = await fetchText(new URL(this.areas, document.baseURI), signal);
     try {
-      const areas = places.readAreas(text);
-      return { phase: 'here', areas, chart: places.chartOf(goingOn(areas, this.#day)), places };
+      const areas = readAreas(text);
+      return { phase: 'here', areas, chart: chartOf(goingOn(areas, this.#day)) };
     } catch (error) {
-      if (error instanceof places.AreasError) return { phase: 'failed', problems: error.problems };
+      if (error instanceof AreasError) return { phase: 'failed', problems: error.problems };
       throw error;
     }
   }
@@ -190,7 +195,7 @@ export class LeadwortNearby extends LeadwortPart {
     await this.#choose(answer, 'device');
   }
 
-  #take(event: SubmitEvent, { readCoordinates }: Places): void {
+  #take(event: SubmitEvent): void {
     event.preventDefault();
     const input = this.renderRoot.querySelector('input') as HTMLInputElement;
     const read = readCoordinates(input.value, this.#language);
@@ -235,110 +240,23 @@ export class LeadwortNearby extends LeadwortPart {
     };
   }
 
-  private renderChoose(words: NearbyWords, here: Here): TemplateResult {
-    const { areas, chart } = here;
-    const { device, typed, cross } = this;
-    const shown = goingOn(areas, this.#day);
-    return html`<div class="choose">
-      ${this.chosen ? html`<div role="heading" class="sub" aria-level=${Math.min(6, this.#level + 1)}>${words.another}</div>` : html`<p>${words.why} ${words.whose}</p>`}
-      <button class=${this.chosen ? 'outline' : 'solid'} type="button" @click=${() => this.#askDevice()}>${words.device}</button>
-      <div role="status">
-        ${device === 'asking' ? html`<p>${words.asking}</p>` : nothing}
-        ${device && device !== 'asking' ? html`<p class="wrong">${words.fault[device]}</p><p>${words.instead}</p>` : nothing}
-      </div>
-      <details class="by-map">
-        <summary>${words.map}</summary>
-        <div class="pointing">
-          <p class="quiet" id="map-hint">${words.mapHint}</p>
-          ${here.places.renderMap(chart, shown, cross, words, this.#metric, {
-            move: (next) => {
-              this.cross = next;
-            },
-            take: () => this.#takeCross(here),
-          })}
-          <p role="status">${cross ? this.#crossSays(words, here, cross) : nothing}</p>
-          ${cross ? html`<button class="outline" type="button" @click=${() => this.#takeCross(here)}>${words.mapUse}</button>` : nothing}
-        </div>
-      </details>
-      <details class="by-numbers">
-        <summary>${words.type}</summary>
-        <form novalidate @submit=${(event: SubmitEvent) => this.#take(event, here.places)}>
-          <label for="numbers">${words.typeLabel}</label>
-          <span class="quiet" id="numbers-hint">${words.typeHint}</span>
-          <input id="numbers" type="text" autocomplete="off" autocapitalize="characters" spellcheck="false" maxlength="120" aria-describedby="numbers-hint numbers-wrong" aria-invalid=${typed ? 'true' : 'false'} />
-          <p class="wrong" id="numbers-wrong" role="alert">${typed ? words.wrong[typed] : nothing}</p>
-          <button class="outline" type="submit">${words.use}</button>
-        </form>
-      </details>
-    </div>`;
-  }
-
-  #takeCross({ chart, places }: Here): void {
-    if (this.cross) void this.#choose(places.spotOf(this.cross, chart), 'map');
-  }
-
-  #crossSays(words: NearbyWords, { areas, chart, places }: Here, cross: Position): string {
-    const spot = places.spotOf(cross, chart);
-    const names = goingOn(areas, this.#day)
-      .areas.filter((area) => places.isInside(spot, area))
-      .map(({ programme }) => inLanguage(programme, words.language));
-    const place = placeInWords(spot, words);
-    return names.length > 0 ? words.crossIn(place, names.join(', ')) : words.crossOut(place);
-  }
-
-  private renderAnswer(words: NearbyWords, { areas, places }: Here, told: Told): TemplateResult {
-    const { chosen } = this;
-    // The region is there before its text, so that the text is said aloud when it comes.
-    if (!chosen) return html`<div class="answer" part="answer" role="status" tabindex="-1"></div>`;
-    const { spot, source } = chosen;
-    const help = places.helpAt(spot, areas, this.#day, told.plant);
-    const other = source === 'typed' ? places.otherSide(spot, areas, this.#day) : undefined;
-    const day = (date: string) => dayInWords(date, words.language);
-    return html`<div class="answer" part="answer" role="status" tabindex="-1">
-        <p class="quiet">${words.place[source](placeInWords(spot, words), inBoth(spot.uncertainty, words, told.metric))}</p>
-        <div role="heading" class="sub" aria-level=${Math.min(6, this.#level + 1)}>${this.#outcome(help, words)}</div>
-        ${help.kind === 'outside' && help.nearest ? html`<p>${words.outsideNearest(inLanguage(help.nearest.area.programme, words.language), inBoth(help.nearest.distance, words, told.metric))}</p>` : nothing}
-        ${
-          other
-            ? html`<p>${words.otherSide(placeInWords(other, words))}</p>
-              <button class="outline" type="button" @click=${() => this.#choose(other, 'typed')}>${words.otherSideUse}</button>`
-            : nothing
-        }
-        ${help.ended.map(({ programme, until = '' }) => html`<p>${words.ended(inLanguage(programme, words.language), day(until))}</p>`)}
-      </div>
-      ${help.offers.length > 0 ? html`<div class="programmes">${help.offers.map((offer) => renderOffer(offer, { ...told, level: Math.min(6, this.#level + 2) }))}</div>` : nothing}`;
-  }
-
-  #outcome({ kind, offers }: Help, words: NearbyWords): string {
-    if (kind === 'outside') return words.outside;
-    if (kind === 'inside') return words.inside(offers.filter(({ inside }) => inside).length);
-    return words.near(inBoth(Math.min(...offers.map(({ distance }) => distance)), words, this.#metric));
-  }
-
-  /** Whom to ask wherever the plant is. */
-  private renderAnyway(words: NearbyWords, told: Told): TemplateResult {
-    const elsewhere = this.loaded.phase === 'here' ? this.loaded.areas.elsewhere : undefined;
-    const { contactPhone: phone, contactEmail: email } = this;
-    // Whoever keeps the page, where the file names nobody for everywhere else.
-    const page = !elsewhere && (phone !== '' || email !== '');
-    const heading = (text: string) => html`<div role="heading" class="sub" aria-level=${told.level}>${text}</div>`;
-    return html`<div class="asking">
-      ${heading(this.chosen ? words.others : words.anyway)}
-      ${
-        page
-          ? html`<p><b>${words.page}</b></p>
-            ${renderContact({ ...(phone ? { phone } : {}), ...(email ? { email } : {}), languages: [] }, 'page', told)}`
-          : nothing
-      }
-      ${
-        elsewhere
-          ? html`<p><b>${inLanguage(elsewhere.name, words.language)}</b></p>
-            ${elsewhere.statement ? html`<p>${inLanguage(elsewhere.statement, words.language)}</p>` : nothing}
-            ${elsewhere.contacts.map((contact) => renderContact(contact, 'elsewhere', told))}`
-          : nothing
-      }
-      ${page || elsewhere ? html`<p class="quiet">${words.yourself}</p>` : html`<p>${words.nobody}</p>`}
-    </div>`;
+  #choosing({ areas, chart }: Here): Choosing {
+    return {
+      chart,
+      shown: goingOn(areas, this.#day),
+      another: this.chosen !== undefined,
+      cross: this.cross,
+      device: this.device,
+      typed: this.typed,
+      ask: () => this.#askDevice(),
+      move: (cross) => {
+        this.cross = cross;
+      },
+      take: () => {
+        if (this.cross) void this.#choose(spotOf(this.cross, chart), 'map');
+      },
+      read: (event) => this.#take(event),
+    };
   }
 
   private renderFault(words: NearbyWords, problems: readonly Problem[] | undefined): TemplateResult {
@@ -366,8 +284,14 @@ export class LeadwortNearby extends LeadwortPart {
         ${loaded.phase === 'coming' ? html`<p class="quiet">${words.coming}</p>` : nothing}
         ${loaded.phase === 'failed' ? this.renderFault(words, loaded.problems) : nothing}
       </div>
-      ${loaded.phase === 'here' ? html`${this.renderAnswer(words, loaded, told)}${this.renderChoose(words, loaded)}` : nothing}
-      ${this.renderAnyway(words, told)} ${this.#leaveIt ? nothing : this.renderUpstream(words, told)}
+      ${loaded.phase === 'here' ? html`${renderAnswer(this.chosen, loaded.areas, this.#day, told, (spot) => this.#choose(spot, 'typed'))}${renderChoose(this.#choosing(loaded), told)}` : nothing}
+      ${renderAnyway(
+        loaded.phase === 'here' ? loaded.areas.elsewhere : undefined,
+        { phone: this.contactPhone, email: this.contactEmail },
+        this.chosen !== undefined,
+        told,
+      )}
+      ${this.#leaveIt ? nothing : renderUpstream(told)}
     </section>`;
   }
 
@@ -379,19 +303,6 @@ export class LeadwortNearby extends LeadwortPart {
       id === undefined ? undefined : snapshot?.prepared.key.taxa[snapshot.prepared.taxonIndex.get(id) ?? -1];
     return taxon?.status === 'native';
   }
-
-  private renderUpstream(words: NearbyWords, told: Told): TemplateResult {
-    return html`<div class="upstream" part="upstream">
-      <div role="heading" class="sub" aria-level=${told.level}>${words.upstream}</div>
-      ${words.upstreamSay.map((line) => html`<p>${line}</p>`)}
-    </div>`;
-  }
-}
-
-/** Without what has come to its end: that is not drawn. When all has, all is, since a map of nothing helps nobody. */
-function goingOn({ areas, landmarks }: Areas, today: string): Pick<Areas, 'areas' | 'landmarks'> {
-  const going = areas.filter(({ until }) => until === undefined || until >= today);
-  return { areas: going.length > 0 ? going : areas, landmarks };
 }
 
 declare global {
