@@ -1,9 +1,12 @@
 // What a report says, held against what each plant shows.
 import { html, nothing, type TemplateResult } from 'lit';
+import { ifDefined } from 'lit/directives/if-defined.js';
 import type { Find } from '../../report/find/index.ts';
 import type { Dossier } from '../../report/review/index.ts';
 import type { ReviewWords } from '../../words/review/index.ts';
+import type { Witness } from '../comparison/witness.ts';
 import type { Saying } from '../shared/said.ts';
+import { aboutOf, answerOf } from './witness.ts';
 
 export interface View {
   readonly find: Find;
@@ -18,26 +21,45 @@ export interface View {
 const heading = (level: number, words: string) =>
   html`<div role="heading" aria-level=${level} class="sub">${words}</div>`;
 
+/** How the answers are shown: whether as the person saw them too, and how to turn that. */
+export interface Shown {
+  readonly theirs: boolean;
+  readonly turn: () => void;
+}
+
 /** Every answer with how sure the person was, how long it took, and how it goes with each candidate. */
-export function renderAnswers({ dossier: { rows, candidates }, text, level, nameOf, saying }: View): TemplateResult {
-  const { sureness } = saying.words.trail;
+export function renderAnswers(view: View, { theirs, turn }: Shown): TemplateResult {
+  const { find, dossier, text, level, nameOf, saying } = view;
+  const said = dossier.rows.map((row) => {
+    const { answer, known } = row;
+    const [label, words] = [known ? saying.say(known.character.label) : answer.label, answerOf(row, saying)];
+    return {
+      row,
+      label,
+      words,
+      differs: label !== answer.label || words !== answer.words,
+    };
+  });
   return html`<section>
     ${heading(level, text.answers)}
+    ${
+      said.some(({ differs }) => differs)
+        ? html`<div><button class="plain" type="button" aria-pressed=${theirs} @click=${turn}>${text.theirs(languageName(find.language, saying.language))}</button></div>`
+        : nothing
+    }
     <ol class="answers">
-      ${rows.map(({ answer, fits }) => {
-        const about = [
-          answer.sureness && sureness[answer.sureness],
-          answer.seconds === undefined ? undefined : text.seconds(answer.seconds),
-        ].filter((one) => one !== undefined);
+      ${said.map(({ row, label, words, differs }) => {
+        const { answer, known, fits } = row;
         return html`<li>
-          <p>${answer.label}: <b>${answer.words}</b>${about.length > 0 ? html` <span class="quiet">(${about.join(', ')})</span>` : nothing}</p>
+          <p lang=${ifDefined(known ? undefined : find.language)}>${label}: <b>${words}</b><span class="quiet">${aboutOf(row, text, saying)}</span></p>
+          ${differs && theirs ? html`<p class="theirs" lang=${find.language}>${answer.label}: ${answer.words}</p>` : nothing}
           ${
             fits === undefined
               ? html`<p class="warn">${text.notInKey}</p>`
               : answer.skipped
                 ? nothing
                 : html`<ul class="fits">
-                    ${candidates.map(({ id }, i) => html`<li>${nameOf(id)}: <span class=${fits[i] === 'no' ? 'no' : ''}>${text.fit[fits[i] ?? 'unknown']}</span></li>`)}
+                    ${dossier.candidates.map(({ id }, i) => html`<li>${nameOf(id)}: <span class=${fits[i] === 'no' ? 'no' : ''}>${text.fit[fits[i] ?? 'unknown']}</span></li>`)}
                   </ul>`
           }
         </li>`;
@@ -46,36 +68,24 @@ export function renderAnswers({ dossier: { rows, candidates }, text, level, name
   </section>`;
 }
 
-/** Rows that are shown: the surest and easiest. */
-const MOST_ROWS = 8;
+const languageName = (language: string, reader: string): string =>
+  new Intl.DisplayNames([reader, 'en'], { type: 'language' }).of(language) ?? language;
 
-/** What separates the candidates, and whether the person was asked. */
-export function renderApart({ dossier: { comparison }, text, level, nameOf, saying }: View): TemplateResult {
-  const { difference, pair, from } = saying.words.comparison;
-  const rows = comparison?.telling.slice(0, MOST_ROWS) ?? [];
-  return html`<section>
+/** What separates the candidates, and what of it was asked. */
+export const renderApart = ({ dossier: { candidates }, text, level }: View, witness: Witness): TemplateResult =>
+  html`<section>
     ${heading(level, text.apart)}
-    ${rows.length === 0 ? html`<p>${text.apartNone}</p>` : nothing}
-    <ul class="apart">
-      ${rows.map(
-        ({ character, pairs, answer }) => html`<li>
-          <p><b>${saying.say(character.label)}</b>${answer ? nothing : html` <span class="quiet">(${text.notAsked})</span>`}</p>
-          ${pairs.map(
-            (one) => html`<p>
-              ${pair(difference[one.difference], from(nameOf(one.taxa[0]), nameOf(one.taxa[1])))}${one.words ? html`. ${saying.say(one.words)}` : nothing}
-            </p>`,
-          )}
-        </li>`,
-      )}
-    </ul>
+    <leadwort-comparison taxa=${candidates.map(({ id }) => id).join(' ')} .witness=${witness}></leadwort-comparison>
   </section>`;
-}
 
 const LEAST = 0.005;
 
 /** The standing in the report beside today's. */
 export function renderStanding({ find, dossier: { today }, text, level, nameOf, saying }: View): TemplateResult {
-  const share = new Intl.NumberFormat(saying.language, { style: 'percent', maximumFractionDigits: 1 });
+  const share = new Intl.NumberFormat(saying.language, {
+    style: 'percent',
+    maximumFractionDigits: 1,
+  });
   const then = new Map(find.standing.map(({ taxon, probability }) => [taxon, probability]));
   const now = new Map(today.standing.map(({ taxon, probability }) => [taxon, probability]));
   const shown = [

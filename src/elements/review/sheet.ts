@@ -10,23 +10,24 @@ import { coordinatesOf } from '../report/where.ts';
 
 /** Each photograph with what it was asked for. A report's canvases are its own: none shows what another's did. */
 export function renderPhotos(
-  { id, photos, noPhotos }: Find,
+  { id, photos, noPhotos, language }: Find,
   text: ReviewWords,
   { photos: { wants } }: ReportWords,
   level: number,
 ): TemplateResult {
   return html`<section>
     <div role="heading" aria-level=${level} class="sub">${text.photos}</div>
-    ${photos.length === 0 ? html`<p>${text.noPhotos} ${noPhotos ?? nothing}</p>` : nothing}
+    ${photos.length === 0 ? html`<p>${text.noPhotos} <span lang=${language}>${noPhotos}</span></p>` : nothing}
     ${keyed(
       id,
       html`<ul class="photos">
         ${photos.map((photo) => {
           const kind = PHOTOS.find((one) => one === photo.wants);
-          const words = [kind && wants[kind], photo.caption].filter(Boolean).join(': ') || text.photos;
+          const wanted = kind ? wants[kind] : photo.caption ? '' : text.photos;
+          const words = [wanted, photo.caption].filter(Boolean).join(': ');
           return html`<li>
             ${photo.data === undefined ? html`<p class="quiet">${text.noPicture}</p>` : html`<canvas data-photo=${photo.id} width=${photo.width} height=${photo.height} role="img" aria-label=${words}></canvas>`}
-            <p>${words}</p>
+            <p>${wanted} ${photo.caption ? html`<span lang=${language}>${photo.caption}</span>` : nothing}</p>
           </li>`;
         })}
       </ul>`,
@@ -44,7 +45,7 @@ export async function paintPhotos(root: ParentNode, { photos }: Find): Promise<v
 }
 
 export function renderPlace(
-  { place, date }: Find,
+  { place, date, language }: Find,
   text: ReviewWords,
   level: number,
   copy: (words: string) => void,
@@ -55,7 +56,7 @@ export function renderPlace(
     ${
       place && words
         ? html`<p><span class="coordinates">${words}</span>, ${text.within(Math.ceil(place.uncertainty))}</p>
-            ${place.words ? html`<p>${place.words}</p>` : nothing}
+            ${place.words ? html`<p lang=${language}>${place.words}</p>` : nothing}
             <div><button class="plain" type="button" @click=${() => copy(words)}>${text.copy}</button></div>`
         : html`<p>${text.noPlace}</p>`
     }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { aFind } from '../../../tests/support/finds.ts';
 import { answersOf, streambank } from '../../../tests/support/streambank.ts';
-import { type Find, FindError, readFind, writeFind } from '../find/index.ts';
+import { answersIn, type Find, FindError, readFind, writeFind } from '../find/index.ts';
 import { darwinCoreRow } from '../forms/index.ts';
 import { claimOf, dossierOf, type Entered, lackingIn, reviewedFind } from './index.ts';
 
@@ -10,11 +10,11 @@ const entered: Entered = { status: 'confirmed', taxon: '', by: ' R. Invented ', 
 
 describe('a dossier', () => {
   test("has today's standing, which with the same key is the one in the find", () => {
-    const { today, candidates, keyDiffers, comparison } = dossierOf(streambank(), aFind());
+    const { today, candidates, keyDiffers, answers } = dossierOf(streambank(), aFind());
     expect(today.standing).toEqual(answersOf('giant-reed').snapshot.identification.standing);
     expect(candidates[0]?.id).toBe('arundo-donax');
     expect(candidates).toHaveLength(3);
-    expect(comparison?.telling.length).toBeGreaterThan(0);
+    expect(answers).toEqual(answersIn(aFind()));
     expect(keyDiffers).toBe(false);
     expect(dossierOf(streambank(), aFind({ key: { ...aFind().key, version: '0.0.1' } })).keyDiffers).toBe(true);
   });
@@ -29,8 +29,10 @@ describe('a dossier', () => {
   test('leaves out answers that the key does not have any more, and says so', () => {
     const [first, ...rest] = aFind().trail;
     const trail = [...rest, { ...(first as Find['trail'][number]), character: 'gone' }];
-    const { rows } = dossierOf(streambank(), aFind({ trail, observer: 'gone' }));
+    const { rows, answers } = dossierOf(streambank(), aFind({ trail, observer: 'gone' }));
     expect(rows.map(({ fits }) => fits === undefined)).toEqual([...rest.map(() => false), true]);
+    expect(rows.map(({ known }) => known?.answer.character)).toEqual([...rest.map((one) => one.character), undefined]);
+    expect(answers.map(({ character }) => character)).toEqual(rest.map((one) => one.character));
   });
 });
 

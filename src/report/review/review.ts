@@ -1,8 +1,7 @@
 // What a specialist sees of a find, held against today's key, and what comes of the review.
 import {
   AnswersError,
-  type Comparison,
-  comparisonOf,
+  type Character,
   type Identification,
   identify,
   type KeyAnswer,
@@ -18,8 +17,11 @@ import { answersIn, type Find, type Review, type TrailAnswer, toFind } from '../
 export type Fit = 'usually' | 'sometimes' | 'rarely' | 'no' | 'absent' | 'unknown';
 
 export interface Weighed {
+  /** As the person saw it. */
   readonly answer: TrailAnswer;
-  /** One for each candidate; none where the key at hand does not have the answer. */
+  /** The same as the key at hand has it; none where it does not have the answer. */
+  readonly known?: { readonly character: Character; readonly answer: KeyAnswer };
+  /** One for each candidate; none where the answer is not known. */
   readonly fits: readonly Fit[] | undefined;
 }
 
@@ -31,8 +33,8 @@ export interface Dossier {
   readonly today: Identification;
   /** Whether the key at hand is another than the one that the find was made with. */
   readonly keyDiffers: boolean;
-  /** What tells the candidates apart. */
-  readonly comparison: Comparison | undefined;
+  /** Those of the answers that today's key has. */
+  readonly answers: readonly KeyAnswer[];
 }
 
 export function dossierOf(prepared: PreparedKey, find: Find): Dossier {
@@ -46,23 +48,22 @@ export function dossierOf(prepared: PreparedKey, find: Find): Dossier {
   const candidates = today.standing.slice(0, MOST_COMPARED).flatMap(({ taxon }) => taxonIn(prepared, taxon) ?? []);
   return {
     candidates,
-    rows: find.trail.map((answer, i) => ({
-      answer,
-      fits: known[i] ? candidates.map((taxon) => fitOf(prepared, taxon, asked[i] as KeyAnswer)) : undefined,
-    })),
+    rows: find.trail.map((answer, i): Weighed => {
+      const held = asked[i] as KeyAnswer;
+      const character = key.characters[prepared.characterIndex.get(held.character) ?? -1];
+      if (!known[i] || character === undefined) return { answer, fits: undefined };
+      return {
+        answer,
+        known: { character, answer: held },
+        fits: candidates.map((taxon) => fitOf(taxon, character, held)),
+      };
+    }),
     today,
     keyDiffers:
       find.key.id !== key.id ||
       find.key.version !== key.version ||
       (find.key.hash !== undefined && key.hash !== undefined && find.key.hash !== key.hash),
-    comparison:
-      candidates.length < 2
-        ? undefined
-        : comparisonOf(
-            prepared,
-            candidates.map(({ id }) => id),
-            { month, answers },
-          ),
+    answers,
   };
 }
 
@@ -81,9 +82,8 @@ function isKnown(prepared: PreparedKey, inquiry: Parameters<typeof readInquiry>[
 
 const FREQUENCIES = ['usually', 'sometimes', 'rarely'] as const;
 
-function fitOf({ key, characterIndex }: PreparedKey, taxon: Taxon, answer: KeyAnswer): Fit {
-  const character = key.characters[characterIndex.get(answer.character) ?? -1];
-  if (character === undefined || 'skipped' in answer) return 'unknown';
+function fitOf(taxon: Taxon, character: Character, answer: KeyAnswer): Fit {
+  if ('skipped' in answer) return 'unknown';
   const shows = showsOf(taxon, character, answer);
   if (shows.kind === 'absent' || shows.kind === 'unknown') return shows.kind;
   if (shows.kind === 'range') return shows.seen ? 'usually' : 'no';
