@@ -52,7 +52,7 @@ describe('the checker', () => {
       'src/elements/a/a.ts',
       `import { html } from 'lit';\nimport { property } from 'lit/decorators.js';\nimport '../b/b.ts';`,
     ],
-    ['src/elements/a/a.ts', `const { default: search } = await import('approx-string-match');`],
+    ['src/elements/a/a.ts', `const { default: Fuse } = await import('fuse.js');`],
     ['src/command/main.ts', `import { readFileSync } from 'node:fs';\nimport { VERSION } from '../version.ts';`],
     ['src/site/main.ts', `import '../define.ts';\nimport 'anything';`],
   ])('lets %s be: %s', (file, text) => {

@@ -37,7 +37,7 @@ export const rules: ReadonlyMap<string, Rule> = new Map([
   ['practice', { from: ['engine', 'key', 'drawing', 'session', 'words', 'report'], packages: ['ts-fsrs'] }],
   ['store', { from: ['key', 'session', 'report'], types: ['practice'], packages: ['idb'] }],
   ['contexts', { from: ['engine', 'key', 'session', 'version'], types: ['words'], packages: lit }],
-  ['elements', { from: below, packages: [...lit, 'approx-string-match'] }],
+  ['elements', { from: below, packages: [...lit, 'fuse.js'] }],
   ['command', { from: ['engine', 'key', 'drawing', 'practice', 'report', 'words', 'version'], packages: ['node'] }],
   ['site', { from: [...below, 'elements', 'index', 'define'], packages: ['*'] }],
   ['index', { from: [...below, 'elements'], packages: [] }],

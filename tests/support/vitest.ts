@@ -33,7 +33,7 @@ export async function vitest(): Promise<ViteUserConfig> {
         'lit/directives/repeat.js',
         'lit/directives/keyed.js',
         'lit/directives/live.js',
-        'approx-string-match',
+        'fuse.js/min-basic',
         'exifr/src/core.mjs',
         'exifr/src/file-parsers/heif.mjs',
         'exifr/src/file-parsers/jpeg.mjs',

@@ -1,5 +1,5 @@
 // Finding plants by a name as people write it: either language, Latin, old names, usual misspellings, and slips of the hand.
-import search from 'approx-string-match';
+import Fuse from 'fuse.js/min-basic';
 import { foldName, type Key, type SharedName, sharedNames, type Taxon } from '../../key/index.ts';
 
 /** One name of one plant. */
@@ -30,11 +30,19 @@ const FAR = { closed: 0.01, start: 0.02, word: 0.04, slip: 0.02, misspelling: 0.
 
 export class NameSearch {
   readonly #entries: readonly Entry[];
+  readonly #fuse: Fuse<Entry>;
   readonly #shared: ReadonlyMap<string, SharedName>;
 
   constructor(key: Pick<Key, 'taxa'>) {
     this.#entries = key.taxa.flatMap(entriesOf);
     this.#shared = sharedNames(key);
+    this.#fuse = new Fuse(this.#entries, {
+      keys: ['folded'],
+      threshold: UNLIKE,
+      ignoreLocation: true,
+      ignoreFieldNorm: true,
+      includeScore: true,
+    });
   }
 
   /** Plants whose names are, begin with, hold, or are nearly what was typed; none for an empty query. */
@@ -66,12 +74,8 @@ export class NameSearch {
       else if (entry.folded.startsWith(folded)) note(entry, FAR.start);
       else if (` ${entry.folded}`.includes(` ${folded}`)) note(entry, FAR.word);
     }
-    const most = Math.floor(UNLIKE * folded.length);
     if (folded.length >= FEW_LETTERS)
-      for (const entry of this.#entries) {
-        const [slip] = search(entry.folded, folded, most);
-        if (slip) note(entry, FAR.slip + slip.errors / folded.length);
-      }
+      for (const { item, score = 1 } of this.#fuse.search(folded)) note(item, FAR.slip + score);
     return [...nearest.values()].sort((a, b) => a.far - b.far);
   }
 }
