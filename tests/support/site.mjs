@@ -7,11 +7,12 @@ import { preview } from 'vite';
 import { writeWorker } from '../../src/site/worker/offline.mjs';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+const VITE = join(ROOT, 'node_modules/vite/bin/vite.js');
 /** Not the root of the host: every address of the page must hold wherever a partner puts it. */
 const BASE = '/partner/streams/';
 
 /** @param {string[]} args */
-function node(...args) {
+export function node(...args) {
   // Under Vitest both would make the build take Lit's development version.
   const { NODE_ENV: _mode, VITEST: _vitest, ...env } = process.env;
   const { status, stdout, stderr } = spawnSync(process.execPath, args, { cwd: ROOT, env, encoding: 'utf8' });
@@ -19,15 +20,22 @@ function node(...args) {
 }
 
 /**
+ * One of the builds of vite.config.ts, into `folder`; without a mode the site.
+ * @param {string | undefined} mode
+ * @param {string} folder
+ */
+export const build = (mode, folder) =>
+  node(VITE, 'build', ...(mode === undefined ? [] : ['--mode', mode]), '--outDir', folder);
+
+/**
  * Builds pages, widget and keys afresh into `folder`/site; nothing in dist is touched or needed.
  * @param {string} folder
  */
 export function buildSite(folder) {
-  const vite = join(ROOT, 'node_modules/vite/bin/vite.js');
   const site = join(folder, 'site');
-  node(vite, 'build', '--outDir', site);
-  node(vite, 'build', '--mode', 'standalone', '--outDir', join(site, 'widget'));
-  node(vite, 'build', '--mode', 'command', '--outDir', join(folder, 'command'));
+  build(undefined, site);
+  build('standalone', join(site, 'widget'));
+  build('command', join(folder, 'command'));
   mkdirSync(join(site, 'keys'), { recursive: true });
   for (const name of readdirSync(join(ROOT, 'keys')).filter((one) => existsSync(join(ROOT, 'keys', one, 'key.json'))))
     node(join(folder, 'command/command.js'), 'bundle', `keys/${name}`, '-o', join(site, 'keys', `${name}.json`));

@@ -9,7 +9,7 @@ const shared = { emptyOutDir: false, sourcemap: true, target: 'es2022' } as cons
 const banner = `/*! Leadwort ${pkg.version}, ${pkg.license} */`;
 
 /** Lets files of src go along as they are. */
-const along = (...files: readonly string[]): Plugin => ({
+export const along = (...files: readonly string[]): Plugin => ({
   name: 'along',
   generateBundle() {
     for (const file of files)
@@ -24,7 +24,7 @@ const along = (...files: readonly string[]): Plugin => ({
 /** `dist/whole/leadwort.js` and `dist/whole/leadwort-classic.js`: what else comes late lies inside. */
 const whole: UserConfig = {
   publicDir: false,
-  plugins: [slim()],
+  plugins: [slim(), along('src/mount/leadwort.css')],
   build: {
     ...shared,
     outDir: 'dist/whole',

@@ -11,6 +11,8 @@ export const keyStyles = css`
   leadwort-standing, .verdict, .guidance { margin-block-start: 1.25em; }
   /* The room of what comes after the first question is kept for it. */
   leadwort-standing:not(:defined) { display: block; min-block-size: 3.5em; }
+  .stream[open] > leadwort-stream:not(:defined) { display: block; min-block-size: 44em; }
+  @container (max-width: 24em) { leadwort-standing:not(:defined) { min-block-size: 6em; } }
   .set { min-block-size: max(3em, 48px); }
   .stream { margin-block-start: 0.75em; }
   /* While there is a question, what the answers mean stands next to it; then what to do does. */
@@ -19,7 +21,7 @@ export const keyStyles = css`
 
   .ways { display: flex; flex-wrap: wrap; gap: 0 1.75em; margin-block-start: 1em; }
   .ways .radio { min-block-size: max(3em, 48px); }
-  .foot { margin-block-start: 1.5em; border-block-start: 0.1em solid var(--line); padding-block-start: 0.5em; }
+  .foot:not(:empty) { margin-block-start: 1.5em; border-block-start: 0.1em solid var(--line); padding-block-start: 0.5em; }
 
   @container (min-width: 60em) {
     .page { grid-template-columns: minmax(0, 1fr) minmax(20em, 26em); column-gap: 3.5em; grid-template-rows: auto auto auto auto 1fr auto; }

@@ -205,7 +205,8 @@ export class LeadwortKey extends LeadwortHolder {
   override render(): TemplateResult {
     const { state, settings } = this.provider;
     const ready = state.phase === 'ready' && settings && (this.questionHere || state.store.snapshot.asked);
-    return html`${this.renderStatus()}${ready ? this.#renderKey(state.store.snapshot, settings) : html`<slot></slot>`}`;
+    // What the page has inside stays where it stood: what is said meanwhile comes below it.
+    return html`${ready ? this.#renderKey(state.store.snapshot, settings) : html`<slot></slot>`}${this.renderStatus()}`;
   }
 
   #renderKey(snapshot: Snapshot, settings: Settings): TemplateResult {
