@@ -38,7 +38,7 @@ describe('the crew', () => {
 
   test('agrees where two sat the same final test', () => {
     const [both] = figures.between;
-    expect(both?.agreement?.n).toBeGreaterThanOrEqual(15);
+    expect(both?.agreement?.n).toBeGreaterThanOrEqual(10);
     expect(both?.agreement?.observed).toBeGreaterThan(0.3);
   });
 

@@ -1,6 +1,14 @@
 // `leadwort learn FOLDER FINDS...`: from reviewed finds to how often each character is misread.
 import { resolve } from 'node:path';
-import { type PracticeRecord, RECORD_LIMITS, RecordError, readingsOfRecords, readRecord } from '../practice/index.ts';
+import {
+  isRecord,
+  type PracticeRecord,
+  peopleIn,
+  RECORD_LIMITS,
+  RecordError,
+  readingsOfRecords,
+  readRecord,
+} from '../practice/index.ts';
 import { FIND_LIMITS, FindError, readFind } from '../report/find/index.ts';
 import { learnFrom, type Source } from '../report/learn/index.ts';
 import type { Command, Given } from './command.ts';
@@ -18,12 +26,12 @@ async function run({ operands: [shown = '', ...names], text, on }: Given, io: Io
     throw new UsageError(`--weight: above 0, at most ${MOST_WEIGHT}.`, 'learn');
   const prepared = await readPrepared(resolve(io.cwd, shown), shown);
   const sources: Source[] = [];
-  const records: PracticeRecord[] = [];
+  const files: { readonly name: string; readonly record: PracticeRecord }[] = [];
   let faults = 0;
   for (const name of names) {
     try {
       const content = await readText(resolve(io.cwd, name), name, Math.max(FIND_LIMITS.bytes, RECORD_LIMITS.bytes));
-      if (/^\s*\{\s*"format": *1,\s*"learner"/.test(content)) records.push(readRecord(content));
+      if (saysRecord(content)) files.push({ name, record: readRecord(content) });
       else sources.push({ name, find: withoutPictures(readFind(content)) });
     } catch (error) {
       if (!(error instanceof FindError || error instanceof RecordError || error instanceof Refusal)) throw error;
@@ -35,17 +43,30 @@ async function run({ operands: [shown = '', ...names], text, on }: Given, io: Io
       io.stderr(`leadwort: ${told}\n`);
     }
   }
-  const practised = readingsOfRecords(prepared, records);
+  const records = files.map(({ record }) => record);
+  const { people, otherKey, conflicts } = peopleIn(prepared.key.id, records);
+  const practised = readingsOfRecords(prepared, people);
   const learned = learnFrom(prepared, sources, weight, practised);
-  const json = `${JSON.stringify(learned, null, 2)}\n`;
+  const practice = {
+    learners: people.length,
+    readings: practised.length,
+    notCounted: otherKey.flatMap((i) => files[i] ?? []).map(({ name }) => ({ name, why: 'other-key' as const })),
+    conflicts,
+  };
+  const json = `${JSON.stringify({ ...learned, practice }, null, 2)}\n`;
   const target = text.get('output');
   if (target !== undefined) await writeWhole(resolve(io.cwd, target), target, json);
-  io.stdout(
-    on.has('json')
-      ? json
-      : learnReport(prepared.key, learned, target, { records: records.length, readings: practised.length }),
-  );
+  io.stdout(on.has('json') ? json : learnReport(prepared.key, learned, target, practice));
   return faults === 0 ? EXIT.done : EXIT.content;
+}
+
+/** Whether a text is a learner's file by what it holds. Of a text that cannot be parsed the reader of finds tells where. */
+function saysRecord(text: string): boolean {
+  try {
+    return isRecord(JSON.parse(text.replace(/^\uFEFF/, '')));
+  } catch {
+    return false;
+  }
 }
 
 /** Thousands of finds are held at once, and their photographs are of no use here. */

@@ -14,19 +14,25 @@ const WHY: Readonly<Record<NotCounted, string>> = {
   'older-copy': 'the same find came with a later review',
 };
 
-/** `practice`: how many learners' files, and readings in them. */
-export function learnReport(
-  key: Key,
-  learned: Learned,
-  written: string | undefined,
-  practice: { readonly records: number; readonly readings: number },
-): string {
+/** What the files of learners came to. */
+export interface Practised {
+  readonly learners: number;
+  readonly readings: number;
+  readonly notCounted: readonly { readonly name: string; readonly why: NotCounted }[];
+  /** Ids of attempts that two files tell differently. */
+  readonly conflicts: readonly string[];
+}
+
+export function learnReport(key: Key, learned: Learned, written: string | undefined, practice: Practised): string {
   const { finds, answers, notCounted, answersNotCounted, characters, mixups, weight } = learned;
   const label = (id: string) => key.characters.find((one) => one.id === id)?.label ?? id;
   const lines = [`${key.id} ${key.version}: ${count(finds, 'find')} counted, ${count(answers, 'answer')}`];
-  if (practice.records > 0)
-    lines.push(`  and ${count(practice.readings, 'reading')} of ${count(practice.records, 'learner')} in practice`);
-  for (const { name, why } of notCounted) lines.push(`  not counted: ${name}: ${WHY[why]}`);
+  if (practice.learners > 0)
+    lines.push(`  and ${count(practice.readings, 'reading')} of ${count(practice.learners, 'learner')} in practice`);
+  if (practice.conflicts.length > 0)
+    lines.push(`  told differently by two files of one learner, the later counted: ${practice.conflicts.join(', ')}`);
+  for (const { name, why } of [...notCounted, ...practice.notCounted])
+    lines.push(`  not counted: ${name}: ${WHY[why]}`);
   for (const { name, character, expected } of answersNotCounted)
     lines.push(`  answer not counted: ${name}, ${character}: expected ${expected}`);
   if (characters.length > 0) {

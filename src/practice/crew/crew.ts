@@ -1,11 +1,12 @@
 // What several learners' files tell whoever leads them: who is ready, what to teach next, what the key should avoid.
-import { type Agreement, agreementOf, countPairs, kappaInterval } from '../../engine/agreement/index.ts';
 import type { Course } from '../../key/courses/index.ts';
 import type { PreparedKey } from '../../key/index.ts';
 import { isAlarm } from '../judge/judge.ts';
 import { type LearnerFigures, learnerFigures } from '../learner/figures.ts';
 import { rateOf, readingRates } from '../learner/rates.ts';
+import { peopleIn } from '../record/merge.ts';
 import type { Attempt, PracticeRecord, Rate } from '../types.ts';
+import { type Between, betweenOf } from './between.ts';
 
 export interface Member {
   readonly id: string;
@@ -23,25 +24,28 @@ export interface Lesson {
   readonly alarms: number;
 }
 
-export interface Between {
-  readonly members: readonly [string, string];
-  /** Over the tasks that both did: the same specimen and the same question. Undefined for none. */
-  readonly agreement: Agreement | undefined;
-  readonly interval: readonly [number, number] | undefined;
-}
-
 export interface CrewFigures {
+  /** One of each person, however many of their files were given; by name, who gave none last. */
   readonly members: readonly Member[];
   /** Most worth teaching first. */
   readonly lessons: readonly Lesson[];
-  /** Characters that the crew misreads more often than the key believes, by id; the worst first. */
+  /**
+   * Characters that the crew misreads more often than the key believes: even the lower end of the 95 % interval lies above
+   * the key's own share, and there are enough readings. By id, the worst first.
+   */
   readonly avoid: readonly { readonly character: string; readonly wrong: Rate; readonly key: number }[];
   readonly between: readonly Between[];
+  /** Files of another key, which were not counted. */
+  readonly otherKey: readonly { readonly id: string; readonly name: string; readonly key: string }[];
+  /** Ids of attempts that two files of one person tell differently: the later was counted. */
+  readonly conflicts: readonly string[];
 }
 
 /** Fewer looks than this tell nothing to teach by, and a share below that is no lesson (ours). */
 const LEAST = 4;
 const WORTH = 0.15;
+/** Nothing is said against a character that the crew read fewer times than this (ours). */
+export const LEAST_READINGS = 10;
 
 export function crewFigures(
   prepared: PreparedKey,
@@ -49,9 +53,12 @@ export function crewFigures(
   records: readonly PracticeRecord[],
   now: number,
 ): CrewFigures {
-  const all = records.flatMap(({ attempts }) => attempts);
+  const { key, characterIndex } = prepared;
+  const { people, otherKey, conflicts } = peopleIn(key.id, records);
+  const named = [...people].sort((a, b) => compareNames(a.learner.name, b.learner.name));
+  const all = named.flatMap(({ attempts }) => attempts);
   return {
-    members: records.map(({ learner, attempts }) => ({
+    members: named.map(({ learner, attempts }) => ({
       ...learner,
       figures: learnerFigures(prepared, course, attempts, now),
     })),
@@ -60,13 +67,22 @@ export function crewFigures(
       .map(([character, wrong]) => ({
         character,
         wrong,
-        key: prepared.key.characters[prepared.characterIndex.get(character) as number]?.misread ?? 0,
+        key: key.characters[characterIndex.get(character) as number]?.misread ?? 0,
       }))
-      .filter(({ wrong, key }) => wrong.low > key)
+      .filter((one) => one.wrong.n >= LEAST_READINGS && one.wrong.low > one.key)
       .sort((a, b) => b.wrong.mean - a.wrong.mean || (a.character < b.character ? -1 : 1)),
-    between: records.flatMap((one, i) => records.slice(i + 1).map((other) => betweenOf(one, other))),
+    between: named.flatMap((one, i) => named.slice(i + 1).map((other) => betweenOf(one, other))),
+    otherKey: otherKey
+      .flatMap((i) => records[i] ?? [])
+      .map((record) => ({ ...record.learner, key: record.key.id }))
+      .sort((a, b) => compareNames(a.name, b.name) || (a.id < b.id ? -1 : 1)),
+    conflicts,
   };
 }
+
+/** The same on every machine; no name comes last. */
+const compareNames = (a: string, b: string): number =>
+  Number(a === '') - Number(b === '') || (a < b ? -1 : a > b ? 1 : 0);
 
 const mark = (id: string, ids: readonly string[]) => `${id} ${ids.join('+')}`;
 
@@ -97,22 +113,4 @@ function lessonsOf(prepared: PreparedKey, course: Course, attempts: readonly Att
     .sort(
       (a, b) => b.alarms - a.alarms || b.wrong.low - a.wrong.low || (mark(a.of, a.ids) < mark(b.of, b.ids) ? -1 : 1),
     );
-}
-
-/** What makes two tasks the same question. */
-const questionOf = ({ kind, specimen, character = '', options }: Attempt): string =>
-  [kind, specimen.taxon, specimen.month, specimen.seed, character, ...options].join(' ');
-
-function betweenOf(one: PracticeRecord, other: PracticeRecord): Between {
-  const said = new Map(other.attempts.map((attempt) => [questionOf(attempt), attempt.said]));
-  const pairs = one.attempts.flatMap((attempt): [string, string][] => {
-    const theirs = said.get(questionOf(attempt));
-    return theirs === undefined ? [] : [[attempt.said, theirs]];
-  });
-  const counts = countPairs(pairs, [...new Set(pairs.flat())].sort());
-  return {
-    members: [one.learner.id, other.learner.id],
-    agreement: agreementOf(counts),
-    interval: kappaInterval(counts),
-  };
 }

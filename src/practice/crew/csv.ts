@@ -30,7 +30,7 @@ export function plantsCsv(course: string, members: readonly Member[]): string {
   ]);
 }
 
-/** One line for each look. */
+/** One line for each look. Options are ids with a blank between; the answers of a run are JSON, as in the learner's file. */
 export function attemptsCsv(records: readonly PracticeRecord[]): string {
   const head = [
     'learner',
@@ -43,19 +43,23 @@ export function attemptsCsv(records: readonly PracticeRecord[]): string {
     'taxon',
     'month',
     'seed',
+    'character',
+    'options',
     'truth',
     'said',
     'right',
     'sureness',
     'seconds',
+    'trail',
   ];
   return csvOf([
     head,
     ...records.flatMap(({ learner, attempts }) =>
       attempts.map((one) => [
         ...[learner.id, defused(learner.name), one.at, one.course, one.test ?? '', one.kind, one.item],
-        ...[one.specimen.taxon, String(one.specimen.month), String(one.specimen.seed), one.truth, one.said],
-        ...[String(one.right), one.sureness ?? '', String(one.seconds)],
+        ...[one.specimen.taxon, String(one.specimen.month), String(one.specimen.seed), one.character ?? ''],
+        ...[one.options.join(' '), one.truth, one.said, String(one.right), one.sureness ?? '', String(one.seconds)],
+        one.trail === undefined ? '' : JSON.stringify(one.trail),
       ]),
     ),
   ]);

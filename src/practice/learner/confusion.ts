@@ -13,7 +13,8 @@ export interface Confusion {
   readonly interval: readonly [number, number] | undefined;
 }
 
-const NAMING = new Set(['name', 'pair', 'run']);
+/** Kinds of task that a plant's name is the answer to. */
+export const NAMING: ReadonlySet<string> = new Set(['name', 'pair', 'run']);
 
 export function confusionOf(taxa: readonly string[], attempts: readonly Attempt[]): Confusion {
   const named = attempts.filter(({ kind, specimen }) => NAMING.has(kind) && taxa.includes(specimen.taxon));
@@ -24,22 +25,4 @@ export function confusionOf(taxa: readonly string[], attempts: readonly Attempt[
     return [...row, all - row.reduce((a, b) => a + b, 0)];
   });
   return { taxa, counts, agreement: agreementOf(square), interval: kappaInterval(square) };
-}
-
-/** Two plants that were taken for each other, whichever way. */
-export interface Mixed {
-  readonly taxa: readonly [string, string];
-  readonly count: number;
-}
-
-/** Most often mixed up first. */
-export function mixedUp(attempts: readonly Attempt[]): Mixed[] {
-  const counts = new Map<string, Mixed>();
-  for (const { kind, specimen, said, right } of attempts) {
-    if (right || !NAMING.has(kind)) continue;
-    const taxa = [specimen.taxon, said].sort() as [string, string];
-    const mark = taxa.join('+');
-    counts.set(mark, { taxa, count: (counts.get(mark)?.count ?? 0) + 1 });
-  }
-  return [...counts.values()].sort((a, b) => b.count - a.count || (a.taxa.join() < b.taxa.join() ? -1 : 1));
 }

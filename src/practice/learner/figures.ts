@@ -4,7 +4,7 @@ import { TASKS } from '../../key/courses/index.ts';
 import type { PreparedKey } from '../../key/index.ts';
 import { inOrder, replay } from '../schedule/schedule.ts';
 import type { Attempt, Rate } from '../types.ts';
-import { type Confusion, confusionOf, type Mixed, mixedUp } from './confusion.ts';
+import { type Confusion, confusionOf } from './confusion.ts';
 import { rateOf, readingRates } from './rates.ts';
 import { dayOf, type Readiness, readinessOf } from './readiness.ts';
 import { type Calibration, surenessOf } from './sureness.ts';
@@ -12,7 +12,6 @@ import { type Calibration, surenessOf } from './sureness.ts';
 export interface LearnerFigures {
   readonly attempts: number;
   readonly confusion: Confusion;
-  readonly mixed: readonly Mixed[];
   /** Id of a character to the share of its readings that were wrong. */
   readonly reading: ReadonlyMap<string, Rate>;
   /** Median seconds of each kind that was done. */
@@ -38,7 +37,6 @@ export function learnerFigures(
   return {
     attempts: own.length,
     confusion: confusionOf(course.taxa, own),
-    mixed: mixedUp(own),
     reading: readingRates(prepared, own),
     speed: new Map(
       TASKS.flatMap((kind): [TaskKind, number][] => {

@@ -1,6 +1,6 @@
 // Shares with what is known of them, and how often a person misreads each character.
 import { betaQuantile, USUAL_WEIGHT } from '../../engine/learn/index.ts';
-import type { PreparedKey } from '../../key/index.ts';
+import type { PreparedKey, Sureness } from '../../key/index.ts';
 import { bearsOut, UNSURE } from '../judge/judge.ts';
 import { SpecimenError, shownBy } from '../specimen/specimen.ts';
 import type { Attempt, Rate } from '../types.ts';
@@ -20,23 +20,26 @@ export interface Read {
   readonly shown: string;
   readonly said: readonly string[];
   readonly right: boolean;
+  /** `sure` where a file does not say. */
+  readonly sureness: Sureness;
 }
 
 /** Every reading in the attempts of which the answer is known: single ones, and those on the way of a run. */
 export function readingsIn(prepared: PreparedKey, attempts: readonly Attempt[]): Read[] {
   return attempts.flatMap((attempt): Read[] => {
-    const { kind, character, truth, said, right, specimen, trail = [] } = attempt;
+    const { kind, character, truth, said, right, specimen, sureness = 'sure', trail = [] } = attempt;
     if (kind === 'read')
       return character === undefined || said === UNSURE || !prepared.characterIndex.has(character)
         ? []
-        : [{ character, shown: truth, said: [said], right }];
+        : [{ character, shown: truth, said: [said], right, sureness }];
     if (kind !== 'run') return [];
     const shows = seen(prepared, attempt);
     return trail.flatMap((answer): Read[] => {
       const good = bearsOut(prepared, specimen.taxon, shows, answer);
       const shown = shows.get(answer.character);
-      if (good === undefined || shown === undefined) return [];
-      return [{ character: answer.character, shown, said: 'states' in answer ? answer.states : [], right: good }];
+      if (good === undefined || shown === undefined || 'skipped' in answer) return [];
+      const said = 'states' in answer ? answer.states : [];
+      return [{ character: answer.character, shown, said, right: good, sureness: answer.sureness }];
     });
   });
 }

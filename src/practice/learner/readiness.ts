@@ -7,8 +7,9 @@ import type { Attempt, ItemId, Rate } from '../types.ts';
 import { rateOf } from './rates.ts';
 
 /**
- * What decided, the first that holds: too few looks; on too few days; a native was called an invasive; too few of the last
- * looks right; by now probably forgotten; the final test not taken; not passed for this plant; or nothing is missing.
+ * What decided, the first that holds: too few looks; on too few days; a native was called an invasive, be it this plant or
+ * taken for it; too few of the last looks right; by now probably forgotten; the final test not taken; a mistake in it with
+ * this plant, or another taken for it; or nothing is missing.
  */
 export type ReadinessRule = 'looks' | 'days' | 'alarm' | 'share' | 'recall' | 'no-test' | 'test' | 'ready';
 
@@ -20,7 +21,10 @@ export interface Readiness {
   /** Looks at this plant, in practice and tests. */
   readonly looks: number;
   readonly days: number;
-  /** Of the last looks that the pass mark counts. */
+  /**
+   * Of the last looks that concern this plant, as many as the pass mark counts: those at it, and those at another that was
+   * taken for it, which are never right. Who calls every plant by this name does not know it.
+   */
   readonly right: Rate;
   /** Among those. */
   readonly alarms: number;
@@ -41,17 +45,17 @@ export function readinessOf(
   attempts: readonly Attempt[],
   schedule: ReadonlyMap<ItemId, Scheduled>,
 ): readonly Readiness[] {
-  const ordered = inOrder(attempts);
-  const lastTest = ordered.findLast((one) => one.course === course.id && one.test !== undefined)?.test;
+  const ordered = inOrder(attempts).filter(({ kind }) => LOOKS.has(kind));
   return course.taxa.map((taxon): Readiness => {
     const pass = course.pass.get(taxon) as PassMark;
-    const looks = ordered.filter((one) => LOOKS.has(one.kind) && one.specimen.taxon === taxon);
-    const last = looks.slice(-pass.looks);
+    const looks = ordered.filter(({ specimen }) => specimen.taxon === taxon);
+    const concerning = ordered.filter(({ specimen, said }) => specimen.taxon === taxon || said === taxon);
+    const last = concerning.slice(-pass.looks);
     const right = rateOf(last.filter((one) => one.right).length, last.length);
     const days = new Set(looks.map(dayOf)).size;
     const alarms = last.filter((one) => isAlarm(prepared, one)).length;
     const recall = schedule.get(`taxon:${taxon}`)?.recall;
-    const tested = looks.filter((one) => one.test !== undefined && one.test === lastTest);
+    const test = lastTestOf(course, looks);
     const rule = ruleOf();
     return { taxon, ready: rule === 'ready', rule, pass, looks: looks.length, days, right, alarms, recall };
 
@@ -61,8 +65,21 @@ export function readinessOf(
       if (alarms > pass.alarms) return 'alarm';
       if (right.count < pass.right * right.n) return 'share';
       if ((recall ?? 0) < RECALL) return 'recall';
-      if (tested.length === 0) return 'no-test';
-      return tested.every((one) => one.right) ? 'ready' : 'test';
+      if (test === undefined) return 'no-test';
+      return concerning.every((one) => one.test !== test || one.right) ? 'ready' : 'test';
     }
   });
+}
+
+/**
+ * The sitting of the final test that counts for a plant, by the looks at it: the last that asked it as often as the course
+ * does. A later one that was broken off before it came to the plant takes nothing away. Of a plant of which fewer fair
+ * tasks can be made, or before the first sitting is over, the last that asked it at all.
+ */
+function lastTestOf({ id, test: { each } }: Course, looks: readonly Attempt[]): string | undefined {
+  const counts = new Map<string, number>();
+  for (const { course, test } of looks)
+    if (course === id && test !== undefined) counts.set(test, (counts.get(test) ?? 0) + 1);
+  const sittings = [...counts];
+  return (sittings.findLast(([, n]) => n >= each) ?? sittings.at(-1))?.[0];
 }

@@ -1,9 +1,9 @@
-// A learner's file: read with every fault told, written always the same way, and two of the same person made one.
+// A learner's file: read with every fault told, and written always the same way.
 import { linesOf, readJson } from '../../key/json.ts';
 import { Problems } from '../../key/problem.ts';
 import { Faults, type FindProblem } from '../../report/find/reader.ts';
 import { inOrder } from '../schedule/schedule.ts';
-import type { Attempt, PracticeRecord } from '../types.ts';
+import type { PracticeRecord } from '../types.ts';
 import { recordForm } from './form.ts';
 
 /** Most that a file may hold. */
@@ -53,28 +53,12 @@ export function readRecord(text: string): PracticeRecord {
   );
 }
 
-/** Whether a loose value says that it is a learner's file. */
+/** Whether a loose value says that it is a learner's file; a find has neither field. */
 export const isRecord = (content: unknown): boolean =>
-  typeof content === 'object' && content !== null && 'learner' in content && 'attempts' in content;
+  typeof content === 'object' && content !== null && ('learner' in content || 'attempts' in content);
 
 /** One attempt in a line, so that two files can be compared by eye. */
 export function writeRecord({ format, learner, key, attempts }: PracticeRecord): string {
   const lines = inOrder(attempts).map((attempt) => `  ${JSON.stringify(attempt)}`);
   return `{\n "format": ${format},\n "learner": ${JSON.stringify(learner)},\n "key": ${JSON.stringify(key)},\n "attempts": [${lines.length > 0 ? `\n${lines.join(',\n')}\n ` : ''}]\n}\n`;
-}
-
-/** Two records that are not of the same person, or not of the same key. */
-export class MergeError extends Error {
-  override readonly name = 'MergeError';
-}
-
-/**
- * All attempts of both, each once: of two with one id the first record's stays. The later version of the key holds.
- * @throws MergeError
- */
-export function mergeRecords(one: PracticeRecord, other: PracticeRecord): PracticeRecord {
-  if (one.learner.id !== other.learner.id) throw new MergeError('these are the files of two people');
-  if (one.key.id !== other.key.id) throw new MergeError(`one is of the key ${one.key.id}, one of ${other.key.id}`);
-  const byId = new Map<string, Attempt>([...other.attempts, ...one.attempts].map((attempt) => [attempt.id, attempt]));
-  return { ...one, attempts: inOrder([...byId.values()]) };
 }

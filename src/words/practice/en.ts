@@ -94,7 +94,7 @@ export const practice: PracticeWords = {
     share: 'too many of the last looks went wrong',
     recall: 'not looked at for a while',
     'no-test': 'the final test is still to come',
-    test: 'missed in the final test',
+    test: 'a mistake in the final test',
     ready: 'all marks met',
   },
   ruleOf: (looks, right, days) =>

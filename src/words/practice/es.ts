@@ -94,7 +94,7 @@ export const practice: PracticeWords = {
     share: 'demasiados fallos en los últimos vistazos',
     recall: 'hace tiempo que no la mira',
     'no-test': 'falta la prueba final',
-    test: 'fallada en la prueba final',
+    test: 'un error en la prueba final',
     ready: 'cumple todo',
   },
   ruleOf: (looks, right, days) =>
