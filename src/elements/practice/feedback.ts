@@ -6,9 +6,10 @@ import { COVER } from '../../report/find/cover.ts';
 import type { CoverClass } from '../../report/find/index.ts';
 import type { PracticeWords } from '../../words/practice/index.ts';
 import { type Pictures, pictureOf } from '../shared/picture.ts';
-import { plant, plantName, taxonOf } from '../shared/plant.ts';
+import { plant, taxonOf } from '../shared/plant.ts';
 import { clauses, type Saying, said } from '../shared/said.ts';
 import { statusOf } from '../shared/status.ts';
+import { ownName } from './plant-name.ts';
 import { plotFor } from './plot.ts';
 
 /** What all views of the room need to draw. */
@@ -36,7 +37,7 @@ export function optionOf(
     const character = characterOf(prepared, judged.character ?? '');
     return character ? said(character, { character: character.id, states: [id], sureness: 'sure' }, saying) : id;
   }
-  return prepared.taxonIndex.has(id) ? plantName(prepared.key, taxonOf(prepared, id), saying.language).text : id;
+  return ownName(prepared, id, saying.language);
 }
 
 export function renderFeedback(view: View, { attempt, feedback }: Judged): TemplateResult {
@@ -67,10 +68,7 @@ function renderDecided(view: View, attempt: Judged['attempt'], { decided, said: 
     ({ taxa }) => taxa.includes(taxon) && other !== undefined && taxa.includes(other),
   );
   const tip = pair?.separate.find((one) => one.character === decided.character)?.words;
-  const second =
-    other === undefined
-      ? words.notOther
-      : words.other(plantName(prepared.key, taxonOf(prepared, other), saying.language).text);
+  const second = other === undefined ? words.notOther : words.other(ownName(prepared, other, saying.language));
   return html`<div class="decided">
     <p><span class="quiet">${words.lookAt}:</span> <b>${saying.say(character.label)}</b></p>
     ${sideBySide(view, character, [

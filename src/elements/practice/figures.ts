@@ -4,16 +4,16 @@ import type { LearnerFigures } from '../../practice/index.ts';
 import { renderConfusion } from '../figures/confusion.ts';
 import { type RateRow, renderRates } from '../figures/rates.ts';
 import { renderReadiness } from '../figures/readiness.ts';
-import { plantName, taxonOf } from '../shared/plant-name.ts';
 import type { View } from './feedback.ts';
 import { percent } from './feedback.ts';
+import { ownName } from './plant-name.ts';
 
 export function renderFigures(view: View, figures: LearnerFigures, level: number): TemplateResult {
   const { prepared, saying, words } = view;
   const { language } = saying;
   const heading = (text: string) => html`<div role="heading" aria-level=${level + 1}>${text}</div>`;
   if (figures.attempts === 0) return html`<p>${words.nothingYet}</p>`;
-  const name = (id: string) => plantName(prepared.key, taxonOf(prepared, id), language).text;
+  const name = (id: string) => ownName(prepared, id, language);
   const of = (label: string, share: string) => ({ label, share, looks: words.looks, between: words.between, language });
   const reading = [...figures.reading]
     .sort(([, a], [, b]) => b.mean - a.mean)

@@ -3,13 +3,12 @@
 import { parseItem } from '../../practice/index.ts';
 import { COVER } from '../../report/find/cover.ts';
 import type { CoverClass } from '../../report/find/index.ts';
-import { plantName, taxonOf } from '../shared/plant-name.ts';
 import type { View } from './feedback.ts';
+import { ownName } from './plant-name.ts';
 
 export function itemName({ prepared, saying, words }: View, item: string): string {
   const parsed = parseItem(item);
-  const plant = (id: string) =>
-    prepared.taxonIndex.has(id) ? plantName(prepared.key, taxonOf(prepared, id), saying.language).text : id;
+  const plant = (id: string) => ownName(prepared, id, saying.language);
   if (parsed?.of === 'taxon') return plant(parsed.taxon);
   if (parsed?.of === 'pair') return words.crew.pair(...(parsed.pair.map(plant) as [string, string]));
   if (parsed?.of === 'character')

@@ -71,7 +71,7 @@ export const styles = css`
   .pick:focus-within { outline: 0.2em solid var(--reed); outline-offset: 0.15em; }
   .record { border: 1px solid var(--line); border-radius: var(--radius); padding: 1em; }
   .record .title { font-size: 1.2em; }
-  .sign { display: grid; grid-template-columns: 2fr 2fr 1fr; gap: 1.5em; margin-block-start: 3em; }
+  .sign { display: grid; grid-template-columns: repeat(auto-fit, minmax(9em, 1fr)); gap: 3em 1.5em; margin-block-start: 3em; }
   .sign p { border-block-start: 1px solid var(--ink); padding-block-start: 0.3em; font-size: 0.9em; }
 
   /* The plant stays in sight while the key asks of it. */

@@ -7,6 +7,7 @@ import type { Sureness } from '../shared/asking.ts';
 import { plantName, taxonOf } from '../shared/plant-name.ts';
 import { statusOf } from '../shared/status.ts';
 import { optionOf, type View } from './feedback.ts';
+import { ownName } from './plant-name.ts';
 import { renderPlot } from './plot.ts';
 import type { RunEnd } from './run.ts';
 import { renderSpecimen } from './specimen.ts';
@@ -45,7 +46,7 @@ function renderOptions(view: View, task: Task, does: TaskDoes): TemplateResult {
     task.kind === 'standing'
       ? statusOf(id as Standing, saying.words)
       : task.kind === 'name' || task.kind === 'pair'
-        ? html`<span class="text"><span class="title">${optionOf(view, task, id)}</span><i class="detail" lang="la">${taxonOf(prepared, id).name}</i></span>`
+        ? html`<span class="text"><span class="title">${plantName(prepared.key, taxonOf(prepared, id), saying.language).text}</span><i class="detail" lang="la">${taxonOf(prepared, id).name}</i></span>`
         : html`<span class="title">${optionOf(view, task, id)}</span>`;
   return html`<fieldset class="options">
       <legend class="unseen">${words.kind[task.kind]}</legend>
@@ -85,7 +86,7 @@ function renderRun(view: View, task: Task, does: TaskDoes): TemplateResult {
   const { prepared, words, saying } = view;
   const end = does.run ?? { said: UNSURE, trail: [] };
   const named = prepared.taxonIndex.has(end.said);
-  const name = named ? plantName(prepared.key, taxonOf(prepared, end.said), saying.language).text : '';
+  const name = named ? ownName(prepared, end.said, saying.language) : '';
   return html`<p class="quiet">${words.runSays}</p>
     <leadwort-practice-run .prepared=${prepared} .month=${task.specimen.month} .told=${(snapshot: Snapshot) => does.told(endOf(snapshot))}></leadwort-practice-run>
     <div class="ran">
