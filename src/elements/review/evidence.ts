@@ -51,7 +51,7 @@ export function renderAnswers(view: View, { theirs, turn }: Shown): TemplateResu
       ${said.map(({ row, label, words, differs }) => {
         const { answer, known, fits } = row;
         return html`<li>
-          <p lang=${ifDefined(known ? undefined : find.language)}>${label}: <b>${words}</b><span class="quiet">${aboutOf(row, text, saying)}</span></p>
+          <p lang=${ifDefined(known ? undefined : find.language)}>${label}: <b>${words}</b><span class="quiet">${aboutOf(row, text)}</span></p>
           ${differs && theirs ? html`<p class="theirs" lang=${find.language}>${answer.label}: ${answer.words}</p>` : nothing}
           ${
             fits === undefined

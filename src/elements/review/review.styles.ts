@@ -14,10 +14,13 @@ export const styles = css`
   label, legend { font-weight: 600; }
   .radio { display: flex; align-items: center; gap: 0.7em; font-weight: 400; }
   .radio input { flex: none; inline-size: 1.4em; block-size: 1.4em; margin: 0; accent-color: var(--reed); }
-  .answers, .apart { display: grid; gap: 0.75em; }
+  .answers { display: grid; gap: 0.75em; }
+  .plain { padding-inline: 0; text-align: start; }
   summary { display: list-item; align-content: center; }
-  .answers > li, .apart > li { display: grid; gap: 0.1em; padding-block-end: 0.6em; border-block-end: 1px solid color-mix(in srgb, var(--line) 45%, transparent); overflow-wrap: anywhere; }
+  .answers > li { display: grid; gap: 0.1em; padding-block-end: 0.6em; border-block-end: 1px solid color-mix(in srgb, var(--line) 45%, transparent); overflow-wrap: anywhere; }
   .fits { display: grid; gap: 0 1em; grid-template-columns: repeat(auto-fit, minmax(min(100%, 13em), 1fr)); }
+  .fits > li::first-letter, tbody th::first-letter { text-transform: capitalize; }
+  .theirs { border-inline-start: 0.2em solid var(--line); padding-inline-start: 0.6em; }
   .no { color: var(--rust); font-weight: 600; }
   .photos { display: grid; gap: 0.75em; grid-template-columns: repeat(auto-fill, minmax(min(100%, 16em), 1fr)); }
   canvas { inline-size: 100%; block-size: auto; border-radius: calc(var(--radius) * 0.6); background: var(--silt); display: block; }

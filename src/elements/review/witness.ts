@@ -8,9 +8,9 @@ import { type Saying, said } from '../shared/said.ts';
 import type { Texts } from './texts.ts';
 
 /** How sure the person was, and how long it took; empty where neither is known. */
-export function aboutOf({ answer }: Weighed, text: ReviewWords, { words }: Saying): string {
+export function aboutOf({ answer }: Weighed, text: ReviewWords): string {
   const about = [
-    answer.sureness && words.trail.sureness[answer.sureness],
+    answer.sureness && text.sureness[answer.sureness],
     answer.seconds === undefined ? undefined : text.seconds(answer.seconds),
   ].filter((one) => one !== undefined);
   return about.length > 0 ? ` (${about.join(', ')})` : '';
@@ -32,7 +32,7 @@ export function witnessOf(find: Find, { rows, answers }: Dossier, texts: Texts, 
     answered: ({ character, pairs }) => {
       const row = rows.find(({ answer }) => answer.character === character.id);
       if (!row) return pairs.length > 0 ? html`<p class="quiet">${review.notAsked}</p>` : nothing;
-      return html`<p class=${row.answer.skipped ? 'quiet' : 'answer'}>${review.answered(answerOf(row, saying))}${aboutOf(row, review, saying)}</p>`;
+      return html`<p class=${row.answer.skipped ? 'quiet' : 'answer'}>${review.answered(answerOf(row, saying))}${aboutOf(row, review)}</p>`;
     },
     looking: ({ character: { part }, looking }) => {
       if (looking === 'season') return own.looking.season(saying.words.common.months[find.month]);

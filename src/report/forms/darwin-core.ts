@@ -86,8 +86,12 @@ const REPRODUCTIVE: Readonly<Partial<Record<Phenology, string>>> = {
 };
 
 /**
- * `0` is unverified (read in the notes on the term). That 1 is the lowest of the values that a person's check raises it
- * to is from memory: how far a specialist's word goes is for who keeps the records to say.
+ * Read, in the term itself (tdwg/dwc, vocabulary/term_versions.csv): a vocabulary such as that of HISPID and ABCD is best,
+ * and `0` is "unverified" there. Read, in HISPID's vocabulary of 2015-10-23 (hiscom/hispid, vocabulary/
+ * identification_verification_status.xml): words, of which `verified by specialist`, in that group of plants, may be `3`.
+ * From memory: the older list runs to 4, `1` compared with named plants, `2` by a taxonomist with a herbarium or library.
+ * Ours: every review is `1`, the least that a person's check is worth. Who reviews cannot be known here; whoever keeps the
+ * records may raise it.
  */
 const VERIFIED = { no: '0', yes: '1' } as const;
 

@@ -28,6 +28,7 @@ export const review: ReviewWords = {
   date: 'Seen',
   answers: 'What the person saw, and what each plant shows',
   theirs: (language) => `As the person saw it, in ${language}`,
+  sureness: { sure: 'sure', think: 'they think so', guess: 'a guess' },
   seconds: (n) => `${n} s`,
   fit: {
     usually: 'fits',
@@ -42,8 +43,8 @@ export const review: ReviewWords = {
   answered: (words) => `Answered: ${words}`,
   notAsked: 'Not answered',
   saw: 'The person saw this',
-  photoSent: (what) => `See the photograph: ${what}`,
-  photoCould: (what) => `A photograph could show it: ${what}`,
+  photoSent: (what) => `See the photograph “${what}”`,
+  photoCould: (what) => `A photograph could show it: “${what}”`,
   photoNone: 'No photograph of the list shows it',
   standing: 'How likely each plant is',
   plant: 'Plant',

@@ -28,6 +28,7 @@ export const review: ReviewWords = {
   date: 'Visto',
   answers: 'Lo que vio la persona y lo que muestra cada planta',
   theirs: (language) => `Como lo vio la persona, en ${language}`,
+  sureness: { sure: 'con seguridad', think: 'cree que sí', guess: 'adivinando' },
   seconds: (n) => `${n} s`,
   fit: {
     usually: 'coincide',
@@ -42,8 +43,8 @@ export const review: ReviewWords = {
   answered: (words) => `Respondió: ${words}`,
   notAsked: 'Sin respuesta',
   saw: 'La persona vio esto',
-  photoSent: (what) => `Vea la foto: ${what}`,
-  photoCould: (what) => `Una foto podría mostrarlo: ${what}`,
+  photoSent: (what) => `Vea la foto «${what}»`,
+  photoCould: (what) => `Una foto podría mostrarlo: «${what}»`,
   photoNone: 'Ninguna foto de la lista lo muestra',
   standing: 'Qué tan probable es cada planta',
   plant: 'Planta',

@@ -32,6 +32,8 @@ export interface ReviewWords {
   readonly answers: string;
   /** Shows the words as the person saw them, in the language named. */
   readonly theirs: (language: string) => string;
+  /** Of the person who reported. */
+  readonly sureness: Readonly<Record<'sure' | 'think' | 'guess', string>>;
   readonly seconds: (n: number) => string;
   readonly fit: Readonly<Record<FitWord, string>>;
   readonly notInKey: string;
