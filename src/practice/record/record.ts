@@ -57,8 +57,9 @@ export function readRecord(text: string): PracticeRecord {
 export const isRecord = (content: unknown): boolean =>
   typeof content === 'object' && content !== null && ('learner' in content || 'attempts' in content);
 
-/** One attempt in a line, so that two files can be compared by eye. */
-export function writeRecord({ format, learner, key, attempts }: PracticeRecord): string {
+/** One attempt in a line, and the fields of each in the order of the form, so that two files can be compared by eye. */
+export function writeRecord(record: PracticeRecord): string {
+  const { format, learner, key, attempts } = recordForm(record, [], new Faults()) ?? record;
   const lines = inOrder(attempts).map((attempt) => `  ${JSON.stringify(attempt)}`);
   return `{\n "format": ${format},\n "learner": ${JSON.stringify(learner)},\n "key": ${JSON.stringify(key)},\n "attempts": [${lines.length > 0 ? `\n${lines.join(',\n')}\n ` : ''}]\n}\n`;
 }
