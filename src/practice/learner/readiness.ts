@@ -23,7 +23,8 @@ export interface Readiness {
   readonly days: number;
   /**
    * Of the last looks that concern this plant, as many as the pass mark counts: those at it, and those at another that was
-   * taken for it, which are never right. Who calls every plant by this name does not know it.
+   * taken for it, which are never right. Whatever was taken for it when last looked at counts too, however long ago. Who
+   * calls every plant by this name does not know it.
    */
   readonly right: Rate;
   /** Among those. */
@@ -46,11 +47,13 @@ export function readinessOf(
   schedule: ReadonlyMap<ItemId, Scheduled>,
 ): readonly Readiness[] {
   const ordered = inOrder(attempts).filter(({ kind }) => LOOKS.has(kind));
+  const latest = new Map(ordered.map((one) => [one.specimen.taxon, one]));
   return course.taxa.map((taxon): Readiness => {
     const pass = course.pass.get(taxon) as PassMark;
     const looks = ordered.filter(({ specimen }) => specimen.taxon === taxon);
     const concerning = ordered.filter(({ specimen, said }) => specimen.taxon === taxon || said === taxon);
-    const last = concerning.slice(-pass.looks);
+    const still = [...latest.values()].filter((one) => one.specimen.taxon !== taxon && one.said === taxon);
+    const last = [...new Set([...concerning.slice(-pass.looks), ...still])];
     const right = rateOf(last.filter((one) => one.right).length, last.length);
     const days = new Set(looks.map(dayOf)).size;
     const alarms = last.filter((one) => isAlarm(prepared, one)).length;
