@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Browser } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { es } from '../../src/words/es.ts';
+import { integrities } from '../support/integrity.mjs';
 import { open, type Partner, partner, type Seen, startBrowser } from './host.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
@@ -139,6 +140,25 @@ describe('one file', () => {
       expect(left).toEqual([]);
     },
   );
+});
+
+describe('the hash of a file', () => {
+  const signed = (hash: string) =>
+    open(browser, host.page(around(TAG, module('/whole/leadwort.js').replace('src', `integrity="${hash}" src`))));
+
+  test('lets a browser run it', async () => {
+    const seen = await signed(integrities(host.folder)['whole/leadwort.js'] as string);
+    await arrived(seen);
+    expect(seen.faults).toEqual([]);
+    await seen.page.context().close();
+  });
+
+  test('keeps a browser from running any other', async () => {
+    const seen = await signed(integrities(host.folder)['whole/leadwort-classic.js'] as string);
+    await expect.poll(() => seen.faults.join()).toContain('integrity');
+    expect(await seen.page.evaluate(() => customElements.get('leadwort-key') === undefined)).toBe(true);
+    await seen.page.context().close();
+  });
 });
 
 describe('a plain div', () => {

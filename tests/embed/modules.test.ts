@@ -1,0 +1,141 @@
+// The modules of the package as a bundler and Node see them: what they do when imported, and what they do not.
+import { execFileSync } from 'node:child_process';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build as bundle } from 'vite';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import pkg from '../../package.json' with { type: 'json' };
+import { integrities, integrityOf } from '../support/integrity.mjs';
+import { build } from '../support/site.mjs';
+
+vi.setConfig({ testTimeout: 120_000 });
+const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+/** A project of somebody else's, below this one's node_modules so that what the package needs is found. */
+let project: string;
+const inside = (path: string) => join(project, 'node_modules/leadwort', path);
+beforeAll(() => {
+  mkdirSync(join(ROOT, 'node_modules/.cache'), { recursive: true });
+  project = mkdtempSync(join(ROOT, 'node_modules/.cache/leadwort-project-'));
+  writeFileSync(join(project, 'package.json'), '{ "type": "module" }');
+  mkdirSync(inside('dist'), { recursive: true });
+  cpSync(join(ROOT, 'package.json'), inside('package.json'));
+  build('esm', inside('dist/esm'));
+  for (const way of ['standalone', 'whole', 'frame']) build(way, inside(`dist/${way}`));
+  build('host', inside('dist/frame'));
+}, 180_000);
+afterAll(() => rmSync(project, { recursive: true, force: true }));
+
+const entries = Object.entries(pkg.exports).map(([name, target]): [string, string] => [
+  name.replace('.', 'leadwort'),
+  typeof target === 'string' ? target : target.default,
+]);
+const modules = entries.filter(([, target]) => target.startsWith('./dist/esm/'));
+
+test('every entry is there, but for what the analyser and the hashes make at the end of a build', () => {
+  const missing = entries.filter(([, target]) => !existsSync(inside(target))).map(([name]) => name);
+  expect(missing).toEqual(['leadwort/integrity.json', 'leadwort/custom-elements.json']);
+});
+
+describe('where there is no DOM', () => {
+  test.each([...modules.map(([name]) => name), 'leadwort/whole'])(
+    '%s can be imported, and leaves no global behind',
+    (name) => {
+      // Lit makes a registry there, which browsers have, and tells of its copies.
+      const program = `const before = new Set(Object.getOwnPropertyNames(globalThis));
+      await import(${JSON.stringify(name)});
+      await new Promise((done) => setTimeout(done));
+      const left = Object.getOwnPropertyNames(globalThis).filter((one) => !before.has(one) && !/^(lit|reactiveElement)[A-Z]|^customElements$/.test(one));
+      console.log(JSON.stringify(left));`;
+      const out = execFileSync(process.execPath, ['--input-type=module', '-e', program], {
+        cwd: project,
+        encoding: 'utf8',
+      });
+      expect(JSON.parse(out)).toEqual([]);
+    },
+  );
+});
+
+/** What a bundler keeps of a module that imports `from` and uses nothing of it. */
+async function kept(from: string): Promise<string> {
+  const entry = join(project, `${from.replaceAll('/', '-')}.js`);
+  writeFileSync(entry, `import ${JSON.stringify(from)};\nexport const here = 1;\n`);
+  const built = await bundle({
+    root: project,
+    configFile: false,
+    logLevel: 'silent',
+    build: { write: false, minify: false, lib: { entry, formats: ['es'], fileName: 'out' } },
+  });
+  // The bundler writes late chunks also where nothing is left that would fetch them.
+  const [{ output }] = built as unknown as [{ output: Chunk[] }];
+  const all = new Map(output.map((chunk) => [chunk.fileName, chunk]));
+  const reached = new Set(output.filter(({ isEntry }) => isEntry).map(({ fileName }) => fileName));
+  for (const file of reached)
+    for (const next of [...(all.get(file)?.imports ?? []), ...(all.get(file)?.dynamicImports ?? [])]) reached.add(next);
+  return [...reached].map((file) => all.get(file)?.code ?? '').join('\n');
+}
+interface Chunk {
+  readonly fileName: string;
+  readonly isEntry?: boolean;
+  readonly imports?: readonly string[];
+  readonly dynamicImports?: readonly string[];
+  readonly code?: string;
+}
+
+describe('a bundler', () => {
+  test('keeps nothing of the classes when they are imported and not used', async () => {
+    const code = await kept('leadwort');
+    expect(code).not.toContain('customElements');
+    expect(code).not.toMatch(/\bclass\b|import/);
+    expect(code.length).toBeLessThan(200);
+  });
+
+  test.each(modules.map(([name]) => name).filter((name) => name !== 'leadwort'))(
+    'keeps the registration of %s',
+    async (name) => {
+      expect(await kept(name)).toMatch(/customElements\.define\(/);
+    },
+  );
+});
+
+test('the list of modules with side effects names those that register, and only files that are there', () => {
+  const all = readdirSync(inside('dist'), { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.js'));
+  const doing = all.filter((file) =>
+    /^(?!import|export|\/\/).*\b(?:define\(['"`]leadwort-|customElements\.define\()/m.test(
+      readFileSync(inside(`dist/${file}`), 'utf8'),
+    ),
+  );
+  const registering = doing.filter(
+    (file) => file.startsWith('esm/') && /^define\(/m.test(readFileSync(inside(`dist/${file}`), 'utf8')),
+  );
+  expect(registering.length).toBeGreaterThan(10);
+  expect(registering.filter((file) => !file.endsWith('/define.js'))).toEqual([]);
+  for (const pattern of pkg.sideEffects.filter((one) => one.startsWith('dist/')))
+    expect(existsSync(inside(dirname(pattern)))).toBe(true);
+});
+
+describe('the hashes', () => {
+  test('are of every script and style sheet that a page fetches', () => {
+    const files = integrities(inside('dist'));
+    expect(Object.keys(files)).toEqual(
+      expect.arrayContaining([
+        'standalone/leadwort.js',
+        'whole/leadwort.js',
+        'whole/leadwort-classic.js',
+        'whole/leadwort.css',
+        'frame/leadwort-frame.js',
+        'frame/leadwort-frame-host.js',
+      ]),
+    );
+    expect(files['whole/leadwort.js']).toBe(integrityOf(readFileSync(inside('dist/whole/leadwort.js'))));
+  });
+
+  test.each(['whole/leadwort.js', 'whole/leadwort-classic.js', 'frame/leadwort-frame-host.js'])(
+    '%s begins with its version',
+    (file) => {
+      expect(readFileSync(inside(`dist/${file}`), 'utf8')).toMatch(
+        new RegExp(`^/\\*! Leadwort ${pkg.version.replaceAll('.', '\\.')}, `),
+      );
+    },
+  );
+});
