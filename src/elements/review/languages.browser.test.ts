@@ -71,6 +71,8 @@ describe.each([
     const part = await reviewing(find, await settings());
     const marked = part.all(`[lang=${theirs}]`).map((one) => one.textContent);
     expect(marked).toContain(find.place?.words);
+    for (const words of [find.remarks, find.access])
+      await expect.poll(() => part.all(`dd[lang=${theirs}]`).map((one) => one.textContent)).toContain(words);
     expect(marked).toContain(find.photos[0]?.caption);
   });
 });

@@ -49,6 +49,9 @@ describe('a report is shown', () => {
       'does not fit',
     ])
       expect(text).toContain(words);
+    // The stand and the person are told in the words of the printed report, which come later.
+    await expect.poll(() => part.all('dt').map((one) => one.textContent)).toContain('Remarks');
+    expect(part.text()).toContain('Mowed in spring');
     expect(part.all('canvas')).toHaveLength(1);
     expect(part.all('a')).toHaveLength(0);
     expectRoom(shown(part));

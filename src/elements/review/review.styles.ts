@@ -14,7 +14,10 @@ export const styles = css`
   label, legend { font-weight: 600; }
   .radio { display: flex; align-items: center; gap: 0.7em; font-weight: 400; }
   .radio input { flex: none; inline-size: 1.4em; block-size: 1.4em; margin: 0; accent-color: var(--reed); }
-  .answers { display: grid; gap: 0.75em; }
+  .opening, .answers { display: grid; gap: 0.75em; }
+  [part='entry'] > .row { margin-block-start: 0.75em; }
+  .facts { display: grid; gap: 0.75em; grid-template-columns: repeat(auto-fill, minmax(min(100%, 16em), 1fr)); overflow-wrap: anywhere; }
+  dt { color: var(--mud); }
   .plain { padding-inline: 0; text-align: start; }
   summary { display: list-item; align-content: center; }
   .answers > li { display: grid; gap: 0.1em; padding-block-end: 0.6em; border-block-end: 1px solid color-mix(in srgb, var(--line) 45%, transparent); overflow-wrap: anywhere; }
@@ -31,6 +34,5 @@ export const styles = css`
   .warn { border-inline-start: 0.35em solid var(--rust); padding-inline-start: 0.75em; }
   .coordinates { user-select: all; font-weight: 600; }
   pre { white-space: pre-wrap; overflow-wrap: anywhere; margin: 0; }
-  p:empty { display: none; }
   @media print { .opening, .list, .row { display: none; } }
 `;

@@ -25,6 +25,7 @@ import { type Coming, fetched, takeIn, textsOf } from './intake.ts';
 import { namesIn } from './names.ts';
 import { type Fault, renderList, renderOpening } from './opening.ts';
 import { renderReply } from './reply.ts';
+import { bringForms, type Forms, type Rest, renderRest, restOf } from './rest.ts';
 import { styles } from './review.styles.ts';
 import { save } from './save.ts';
 import { paintPhotos, renderPhotos, renderPlace } from './sheet.ts';
@@ -36,6 +37,7 @@ interface Made {
   readonly from: readonly unknown[];
   readonly dossier: Dossier;
   readonly witness: Witness;
+  readonly rest: Rest;
 }
 type Told = 'written' | 'copied' | 'notCopied';
 
@@ -68,11 +70,21 @@ export class LeadwortReview extends LeadwortPart {
   /** Whether answers are shown as the person saw them too. */
   @state() private theirs = false;
 
+  /** Undefined until they are there; without a connection the rest must do. */
+  @state() private forms: Forms | undefined;
+
   readonly #shelf = new TextShelf(() => this.requestUpdate());
   #fetched = '';
   #made: Made | undefined;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
+    if (this.find && !this.forms)
+      bringForms().then(
+        (forms) => {
+          this.forms = forms;
+        },
+        () => undefined,
+      );
     if (changed.has('finds')) this.at = Math.max(0, Math.min(this.at, this.finds.length - 1));
     if (this.findAt !== this.#fetched) {
       this.#fetched = this.findAt;
@@ -167,7 +179,7 @@ export class LeadwortReview extends LeadwortPart {
   }
 
   async #saveTable({ key }: PreparedKey): Promise<void> {
-    const { darwinCoreCsv } = await import('../../report/forms/index.ts');
+    const { darwinCoreCsv } = await bringForms();
     const table = darwinCoreCsv(this.finds, (find) => (find.key.id === key.id ? key : undefined));
     save(table, 'text/csv', 'finds.csv');
   }
@@ -176,10 +188,12 @@ export class LeadwortReview extends LeadwortPart {
 
   /** Typing leaves it as it is. */
   #make(prepared: PreparedKey, find: Find, texts: Texts): Made {
-    const from = [prepared, find, texts, this.settings];
+    const { forms, saying } = this;
+    const from = [prepared, find, texts, this.settings, forms];
     if (this.#made && from.every((one, i) => one === this.#made?.from[i])) return this.#made;
     const dossier = dossierOf(prepared, find);
-    this.#made = { from, dossier, witness: witnessOf(find, dossier, texts, this.saying) };
+    const rest = forms ? restOf(forms, prepared, find, saying) : [];
+    this.#made = { from, dossier, witness: witnessOf(find, dossier, texts, saying), rest };
     return this.#made;
   }
 
@@ -216,7 +230,7 @@ export class LeadwortReview extends LeadwortPart {
 
   #renderFind(prepared: PreparedKey, find: Find, texts: Texts, level: number): TemplateResult {
     const { review: text, report } = texts;
-    const { dossier, witness } = this.#make(prepared, find, texts);
+    const { dossier, witness, rest } = this.#make(prepared, find, texts);
     const view = { find, dossier, text, level, nameOf: namesIn(prepared, find, text, false), saying: this.saying };
     const shown = {
       theirs: this.theirs,
@@ -228,6 +242,7 @@ export class LeadwortReview extends LeadwortPart {
         ${dossier.keyDiffers ? html`<p class="warn">${text.keyDiffers(`${find.key.id} ${find.key.version}`, `${prepared.key.id} ${prepared.key.version}`)}</p>` : nothing}
         ${renderPhotos(find, text, report, level)} ${renderPlace(find, text, level, (words) => void this.#copy(words))}
         ${renderAnswers(view, shown)} ${renderApart(view, witness)} ${renderStanding(view)}
+        ${renderRest(rest, find, level)}
       </div>
       <div part="entry">
         ${renderEntry({
