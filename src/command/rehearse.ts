@@ -47,7 +47,7 @@ async function run({ operands: [shown = ''], text, on }: Given, io: Io): Promise
   const results = models.flatMap((memory) =>
     courses.map((course): Rehearsal & { memory: MemoryModel } => ({
       memory,
-      ...runRehearsal(prepared, course, { ...options, memory }),
+      ...runRehearsal(prepared, course, { ...options, memory: MEMORIES[memory] }),
     })),
   );
   io.stdout(on.has('json') ? `${JSON.stringify(results, null, 2)}\n` : rehearsalReport(results, options));

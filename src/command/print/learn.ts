@@ -30,7 +30,7 @@ export function learnReport(key: Key, learned: Learned, written: string | undefi
   if (practice.learners > 0)
     lines.push(`  and ${count(practice.readings, 'reading')} of ${count(practice.learners, 'learner')} in practice`);
   if (practice.conflicts.length > 0)
-    lines.push(`  told differently by two files of one learner, the later counted: ${practice.conflicts.join(', ')}`);
+    lines.push(`  told differently by two files of one learner, each counted once: ${practice.conflicts.join(', ')}`);
   for (const { name, why } of [...notCounted, ...practice.notCounted])
     lines.push(`  not counted: ${name}: ${WHY[why]}`);
   for (const { name, character, expected } of answersNotCounted)

@@ -1,6 +1,6 @@
 // What simulated learners came to, for people who read a terminal.
 import type { LearnerRun, MemoryModel, Rehearsal } from '../../practice/simulate/index.ts';
-import { percent, table } from './table.ts';
+import { count, percent, table } from './table.ts';
 
 const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / values.length;
 
@@ -62,7 +62,7 @@ export function rehearsalReport(
     'random',
   ];
   return `${[
-    `${learners} learners each, ${days} days, seed ${seed}. Tasks: until 9 in 10 fresh specimens would be named rightly.`,
+    `${count(learners, 'learner')} each, ${count(days, 'day')}, seed ${seed}. Tasks: until 9 in 10 fresh specimens would be named rightly.`,
     'Ratios are ours over random, with 95 %. Alarms: natives taken for an invasive, after the 30 days.',
     '',
     ...table([head, ...rows]),

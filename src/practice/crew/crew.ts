@@ -37,7 +37,7 @@ export interface CrewFigures {
   readonly between: readonly Between[];
   /** Files of another key, which were not counted. */
   readonly otherKey: readonly { readonly id: string; readonly name: string; readonly key: string }[];
-  /** Ids of attempts that two files of one person tell differently: the later was counted. */
+  /** Ids of attempts that two files of one person tell differently: each was counted once, see mergeRecords. */
   readonly conflicts: readonly string[];
 }
 

@@ -8,15 +8,15 @@ import { nearest } from '../task/near.ts';
 import { taskOf } from '../task/task.ts';
 import type { Attempt, Task } from '../types.ts';
 import { SimulatedLearner } from './learner.ts';
-import { MEMORIES, type MemoryModel } from './memory.ts';
+import { MEMORIES, type Memory } from './memory.ts';
 
 export interface RehearsalOptions {
   readonly learners: number;
   /** Days with one round each. */
   readonly days: number;
   readonly seed: number;
-  /** How the learners forget: `power` when left out. */
-  readonly memory?: MemoryModel;
+  /** Makes the memory of a learner, one of MEMORIES: that of `power` when left out. */
+  readonly memory?: () => Memory;
 }
 
 /** What came of one learner. */
@@ -54,11 +54,11 @@ const KINDS = new Set(['read', 'name', 'standing', 'pair']);
 export function rehearse(
   prepared: PreparedKey,
   given: Course,
-  { learners, days, seed, memory = 'power' }: RehearsalOptions,
+  { learners, days, seed, memory = MEMORIES.power }: RehearsalOptions,
 ): Rehearsal {
   const course = { ...given, kinds: given.kinds.filter((kind) => KINDS.has(kind)) };
   const runs = Array.from({ length: learners }, (_, n) => {
-    const learner = () => new SimulatedLearner(prepared, seed + n, MEMORIES[memory]());
+    const learner = () => new SimulatedLearner(prepared, seed + n, memory());
     const ours = train(prepared, course, learner(), days, (day, before, seat) =>
       scheduled(prepared, course, day, before, seat, seed + n),
     );
