@@ -1,7 +1,7 @@
 // The modules of the package as a bundler and Node see them: what they do when imported, and what they do not.
 import { execFileSync } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build as bundle } from 'vite';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
@@ -138,4 +138,33 @@ describe('the hashes', () => {
       );
     },
   );
+});
+
+describe('every tag that is registered', () => {
+  const folder = join(ROOT, 'src/elements');
+  const sources = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((file) => /(?<!\.test)\.ts$/.test(file))
+    .map((file) => readFileSync(join(folder, file), 'utf8'))
+    .join('\n');
+  const tags = [...sources.matchAll(/^define\('(leadwort-[\w-]+)'/gm)].map(([, tag]) => tag);
+
+  test('has its class as its type', () => {
+    expect(tags.length).toBeGreaterThan(15);
+    const typed = [...sources.matchAll(/^ {4}'(leadwort-[\w-]+)': Leadwort\w+;/gm)].map(([, tag]) => tag);
+    expect(typed.sort()).toEqual([...tags].sort());
+  });
+
+  test('is in custom-elements.json, but for a part of another element', () => {
+    const out = join(project, 'manifest');
+    const cem = join(ROOT, 'node_modules/@custom-elements-manifest/analyzer/cem.js');
+    const globs = ['--globs', 'src/elements/**/*.ts', '--exclude', '**/*.test.ts'];
+    execFileSync(process.execPath, [cem, 'analyze', '--litelement', ...globs, '--outdir', relative(ROOT, out)], {
+      cwd: ROOT,
+    });
+    const manifest = JSON.parse(readFileSync(join(out, 'custom-elements.json'), 'utf8'));
+    const told = manifest.modules
+      .flatMap(({ declarations }: { declarations: { tagName?: string }[] }) => declarations)
+      .flatMap(({ tagName }: { tagName?: string }) => tagName ?? []);
+    expect(told.sort()).toEqual(tags.filter((tag) => tag !== 'leadwort-practice-run').sort());
+  });
 });

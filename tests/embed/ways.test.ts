@@ -142,6 +142,13 @@ describe('one file', () => {
   );
 });
 
+test('a page that lists its trusted types names only that of the library that draws', async () => {
+  const seen = await open(browser, host.page(around(TAG, module('/standalone/leadwort.js')), 'trusted-types lit-html'));
+  await arrived(seen);
+  expect(seen.faults).toEqual([]);
+  await seen.page.context().close();
+});
+
 describe('the hash of a file', () => {
   const signed = (hash: string) =>
     open(browser, host.page(around(TAG, module('/whole/leadwort.js').replace('src', `integrity="${hash}" src`))));
