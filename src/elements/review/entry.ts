@@ -50,11 +50,11 @@ function searchIn(prepared: PreparedKey): NameSearch {
   return search;
 }
 
-/** Any plant of the key, found by its name; before anything is typed, the candidates. */
-function renderPlants({ prepared, entry, text, dossier, nameOf, set, query, search }: Entry): TemplateResult {
+/** Any plant of the key, found by its name; before anything is typed, the other candidates. */
+function renderPlants({ find, prepared, entry, text, dossier, nameOf, set, query, search }: Entry): TemplateResult {
   const asked = query.trim() !== '';
-  const listed = asked ? searchIn(prepared).find(query).taxa : dossier.candidates;
-  const ids = listed.map(({ id }) => id);
+  const others = () => dossier.candidates.filter(({ id }) => id !== claimOf(find));
+  const ids = (asked ? searchIn(prepared).find(query).taxa : others()).map(({ id }) => id);
   const chosen = entry.taxon === '' || ids.includes(entry.taxon) || entry.taxon === 'outside' ? [] : [entry.taxon];
   return html`<div>
     <label for="search">${text.search}</label>

@@ -6,6 +6,7 @@ import {
   FindError,
   PHOTOS,
   type PhotoKind,
+  type Review,
   stampOf,
   wantedPhotos,
   writeFind,
@@ -162,9 +163,10 @@ export class LeadwortReview extends LeadwortPart {
     const ms = this.clock();
     try {
       const written = reviewedFind(prepared, find, entry, stampOf(ms, -new Date(ms).getTimezoneOffset()));
+      const status = written.review?.status as Review['status'];
       this.finds = this.finds.with(this.at, written);
       this.told = 'written';
-      fire(this, 'leadwort-review', { find: find.id, status: entry.status as 'confirmed' });
+      fire(this, 'leadwort-review', { find: find.id, status });
     } catch (error) {
       if (!(error instanceof FindError)) throw error;
       this.refused = error.message;

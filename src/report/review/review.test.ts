@@ -63,6 +63,14 @@ describe('a review', () => {
     expect(to('outside')).not.toHaveProperty('name');
   });
 
+  test('that corrects to what the report says anyway confirms it', () => {
+    const same: Entered = { ...entered, status: 'corrected', taxon: 'arundo-donax' };
+    expect(reviewedFind(streambank(), aFind(), same, NOW).review).toMatchObject({
+      status: 'confirmed',
+      taxon: 'arundo-donax',
+    });
+  });
+
   test('that asks for photographs names them, and no plant', () => {
     const asked: Entered = { ...entered, status: 'photo-wanted', taxon: 'typha-latifolia', wanted: ['collar'] };
     expect(reviewedFind(streambank(), aFind(), asked, NOW).review).toEqual({

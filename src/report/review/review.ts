@@ -117,12 +117,15 @@ export const claimOf = ({ verdict: { kind, taxa } }: Find): string | undefined =
   kind === 'outside' ? 'outside' : kind === 'open' && taxa.length !== 1 ? undefined : taxa[0];
 
 /**
- * The find with the review in it. `now`: ISO 8601 with time and offset. Nothing may be lacking.
+ * The find with the review in it; a correction to what the find says anyway confirms it. `now`: ISO 8601 with time and
+ * offset. Nothing may be lacking.
  * @throws FindError when a text is longer than a find takes
  */
 export function reviewedFind(prepared: PreparedKey, find: Find, entered: Entered, now: string): Find {
-  const status = entered.status as Review['status'];
-  const taxon = status === 'confirmed' ? claimOf(find) : status === 'corrected' ? entered.taxon : undefined;
+  const claim = claimOf(find);
+  const same = entered.status === 'corrected' && entered.taxon === claim;
+  const status = same ? 'confirmed' : (entered.status as Review['status']);
+  const taxon = status === 'confirmed' ? claim : status === 'corrected' ? entered.taxon : undefined;
   const name = taxon === undefined ? undefined : taxonIn(prepared, taxon)?.name;
   const remarks = entered.remarks.trim();
   const review: Review = {
