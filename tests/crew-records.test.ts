@@ -42,9 +42,10 @@ describe('the crew', () => {
     expect(both?.agreement?.observed).toBeGreaterThan(0.3);
   });
 
-  test('is the same in any order of files and attempts', () => {
-    const shuffled = [...records].map((one) => ({ ...one, attempts: [...one.attempts].reverse() }));
+  test('is the same in any order of files and attempts, and when each file is given twice', () => {
+    const shuffled = [...records].reverse().map((one) => ({ ...one, attempts: [...one.attempts].reverse() }));
     expect(crewFigures(prepared, course, shuffled, now)).toEqual(figures);
+    expect(crewFigures(prepared, course, [...records, ...shuffled], now)).toEqual(figures);
   });
 
   test('comes out as tables, a line for each plant and for each look', () => {
