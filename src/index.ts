@@ -1,6 +1,7 @@
 // The element classes and their types; importing this module registers nothing.
 export { LeadwortComparison } from './elements/comparison/comparison.ts';
 export { LeadwortCouplet } from './elements/couplet/couplet.ts';
+export { LeadwortCrew } from './elements/crew/crew.ts';
 export { LeadwortGuidance } from './elements/guidance/guidance.ts';
 export { LeadwortKey } from './elements/key/key.ts';
 export { LeadwortNames } from './elements/names/names.ts';

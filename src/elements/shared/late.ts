@@ -29,6 +29,7 @@ const loaders = {
   report: untilDone(() => import('../report/define.ts')),
   review: untilDone(() => import('../review/define.ts')),
   practice: untilDone(() => import('../practice/define.ts')),
+  crew: untilDone(() => import('../crew/define.ts')),
 } satisfies Readonly<Record<string, () => Promise<unknown>>>;
 
 export type LatePart = keyof typeof loaders;

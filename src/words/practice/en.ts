@@ -1,3 +1,4 @@
+import { crew } from './crew.en.ts';
 import type { PracticeWords } from './words.ts';
 
 const plural = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
@@ -123,30 +124,5 @@ export const practice: PracticeWords = {
     `${percent} agree with the answer. Beyond chance (Cohen’s kappa): ${kappa}, most likely ${low} to ${high}.`,
   nothingYet: 'Nothing yet. Do a round first.',
   asTable: 'As a table',
-  crew: {
-    heading: 'The crew',
-    intro:
-      'Open the files that your technicians saved in the practice room. They are read here and stay on this device.',
-    open: 'Open practice files',
-    examples: 'Open three example files',
-    remove: (name) => `Take ${name} out`,
-    nobody: 'No file is open yet.',
-    ready: 'Who is ready for what',
-    readyOf: (n, all) => `ready for ${n} of ${all}`,
-    teach: 'What to teach next week',
-    teachNone: 'Nothing stands out. Let them practise on.',
-    wrongOf: (wrong, n) => `${wrong} of ${n} wrong`,
-    alarms: (n) => `${n} × a native called an invader`,
-    avoid: 'Characters your crew misreads more often than the key believes',
-    avoidNone: 'None, as far as these looks can tell.',
-    keySays: (percent) => `the key counts on ${percent}`,
-    agree: 'Whether two say the same',
-    agreeNone: 'No two of them have done the same task yet. Two who sit the same final test have.',
-    pair: (one, other) => `${one} and ${other}`,
-    tasks: (n) => plural(n, 'task that both did', 'tasks that both did'),
-    csvPlants: 'Save a table: one line for each person and plant',
-    csvAttempts: 'Save a table: one line for each look',
-    unnamed: (n) => `Somebody ${n}`,
-    stays: 'To let the key learn from these looks: leadwort learn FOLDER practice/*.json',
-  },
+  crew,
 };

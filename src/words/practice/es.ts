@@ -1,3 +1,4 @@
+import { crew } from './crew.es.ts';
 import type { PracticeWords } from './words.ts';
 
 const plural = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
@@ -123,30 +124,5 @@ export const practice: PracticeWords = {
     `El ${percent} coincide con la respuesta. Más allá del azar (kappa de Cohen): ${kappa}, lo más probable de ${low} a ${high}.`,
   nothingYet: 'Todavía nada. Haga primero una ronda.',
   asTable: 'En una tabla',
-  crew: {
-    heading: 'La cuadrilla',
-    intro:
-      'Abra los archivos que sus técnicos guardaron en la sala de práctica. Se leen aquí y se quedan en este aparato.',
-    open: 'Abrir archivos de práctica',
-    examples: 'Abrir tres archivos de ejemplo',
-    remove: (name) => `Quitar a ${name}`,
-    nobody: 'Aún no hay archivos abiertos.',
-    ready: 'Quién está listo para qué',
-    readyOf: (n, all) => `lista para ${n} de ${all}`,
-    teach: 'Qué enseñar la próxima semana',
-    teachNone: 'Nada sobresale. Que sigan practicando.',
-    wrongOf: (wrong, n) => `${wrong} de ${n} mal`,
-    alarms: (n) => `${n} × una nativa llamada invasora`,
-    avoid: 'Caracteres que su cuadrilla lee mal más de lo que la clave supone',
-    avoidNone: 'Ninguno, hasta donde estos vistazos alcanzan.',
-    keySays: (percent) => `la clave cuenta con ${percent}`,
-    agree: 'Si dos dicen lo mismo',
-    agreeNone: 'Todavía no hay dos que hayan hecho la misma tarea.',
-    pair: (one, other) => `${one} y ${other}`,
-    tasks: (n) => plural(n, 'tarea que hicieron las dos personas', 'tareas que hicieron las dos personas'),
-    csvPlants: 'Guardar una tabla: una línea por persona y planta',
-    csvAttempts: 'Guardar una tabla: una línea por vistazo',
-    unnamed: (n) => `Alguien ${n}`,
-    stays: 'Para que la clave aprenda de estos vistazos: leadwort learn CARPETA practice/*.json',
-  },
+  crew,
 };

@@ -1,5 +1,6 @@
-// The sentences of the practice room and of the crew's page. They come with the parts that show them.
+// The sentences of the practice room, and with them those of the crew's page. They come with the parts that show them.
 import type { Sureness } from '../../key/index.ts';
+import type { CrewWords } from './crew.words.ts';
 
 type TaskKind = 'read' | 'name' | 'standing' | 'pair' | 'run' | 'cover';
 type Rule = 'looks' | 'days' | 'alarm' | 'share' | 'recall' | 'no-test' | 'test' | 'ready';
@@ -102,28 +103,4 @@ export interface PracticeWords {
   readonly crew: CrewWords;
 }
 
-export interface CrewWords {
-  readonly heading: string;
-  readonly intro: string;
-  readonly open: string;
-  readonly examples: string;
-  readonly remove: (name: string) => string;
-  readonly nobody: string;
-  readonly ready: string;
-  readonly readyOf: (n: number, all: number) => string;
-  readonly teach: string;
-  readonly teachNone: string;
-  readonly wrongOf: (wrong: number, n: number) => string;
-  readonly alarms: (n: number) => string;
-  readonly avoid: string;
-  readonly avoidNone: string;
-  readonly keySays: (percent: string) => string;
-  readonly agree: string;
-  readonly agreeNone: string;
-  readonly pair: (one: string, other: string) => string;
-  readonly tasks: (n: number) => string;
-  readonly csvPlants: string;
-  readonly csvAttempts: string;
-  readonly unnamed: (n: number) => string;
-  readonly stays: string;
-}
+export type { CrewWords };
