@@ -6,7 +6,11 @@ import type { Find } from '../../report/find/index.ts';
 import { untilDone } from '../shared/late.ts';
 import type { Saying } from '../shared/said.ts';
 
-export const bringForms = untilDone(() => import('../../report/forms/index.ts'));
+/** Named one by one, so that a build leaves out the other forms. */
+export const bringForms = untilDone(async () => {
+  const { darwinCoreCsv, formWords, reportOf } = await import('../../report/forms/index.ts');
+  return { darwinCoreCsv, formWords, reportOf };
+});
 export type Forms = Awaited<ReturnType<typeof bringForms>>;
 export type Rest = ReturnType<Forms['reportOf']>['sections'];
 
