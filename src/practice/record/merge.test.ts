@@ -50,6 +50,11 @@ describe('two attempts with one id', () => {
     expect(mergeRecords(record([second]), record([later])).attempts).toEqual([later]);
   });
 
+  test('of two clocks the later stands by the moment, not by what the clock showed', () => {
+    const [west, east] = [reed(1, { at: '2026-05-04T08:00:00-05:00' }), reed(1, { at: '2026-05-04T12:30:00Z' })];
+    expect(mergeRecords(record([west]), record([east])).attempts).toEqual([west]);
+  });
+
   test('that say the same in another order of fields are no conflict', () => {
     const turned = Object.fromEntries(Object.entries(first).reverse()) as unknown as typeof first;
     expect(conflictsOf(record([first]), record([turned]))).toEqual([]);
