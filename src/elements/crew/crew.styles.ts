@@ -19,7 +19,7 @@ export const styles = css`
   .field :is(select, input) { inline-size: 100%; min-block-size: max(3em, 48px); padding: 0.4em 0.7em; border: 0.1em solid var(--line); border-radius: var(--radius); background: var(--paper); }
   .ready-table thead small { display: block; font-weight: 400; line-height: 1.25; }
   .ready-table :is(th, td) { padding-block: 0.1em; }
-  .ready-table tbody th { position: sticky; inset-inline-start: 0; z-index: 1; inline-size: 12em; min-inline-size: 6.5em; padding-inline-end: 0.7em; background: var(--paper); overflow-wrap: anywhere; }
+  .ready-table tbody th { position: sticky; inset-inline-start: 0; z-index: 1; inline-size: 12em; min-inline-size: 6.5em; padding-inline-end: 0.7em; background: var(--paper); overflow-wrap: break-word; hyphens: auto; }
   .cell { display: inline-flex; flex-wrap: wrap; align-items: center; gap: 0.15em 0.4em; inline-size: 100%; min-inline-size: 5.5em; padding: 0.2em 0.5em; border: 0.1em solid transparent; border-radius: var(--radius); background: none; text-align: start; line-height: 1.2; }
   .cell:hover { border-color: var(--line); }
   .cell[aria-expanded='true'] { border-color: var(--reed); background: var(--silt); }

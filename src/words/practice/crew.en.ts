@@ -44,7 +44,7 @@ export const crew: CrewWords = {
     'Of the same specimen, asked in the same way. Kappa is agreement beyond chance: 0 is chance alone, 1 is always. Two can agree and both be wrong.',
   agreeNone: 'No two of them have done the same task yet. Two who sit the same final test have.',
   agreeAlone: 'This takes the files of two people.',
-  nothingShared: (pairs) => `Nothing done by both: ${pairs}.`,
+  nothingShared: (pairs) => `Nothing done by both yet: ${pairs}`,
   pair: (one, other) => `${one} and ${other}`,
   two: 'Two people',
   shared: 'Tasks of both',

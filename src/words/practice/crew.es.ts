@@ -48,7 +48,7 @@ export const crew: CrewWords = {
     'Del mismo ejemplar, preguntado del mismo modo. Kappa es el acuerdo más allá del azar: 0 es puro azar, 1 es siempre. Dos pueden coincidir y equivocarse ambos.',
   agreeNone: 'Todavía no hay dos que hayan hecho la misma tarea. Los que hacen la misma prueba final, sí.',
   agreeAlone: 'Para esto hacen falta los archivos de dos personas.',
-  nothingShared: (pairs) => `Sin tareas en común: ${pairs}.`,
+  nothingShared: (pairs) => `Todavía sin tareas en común: ${pairs}`,
   pair: (one, other) => `${one} y ${other}`,
   two: 'Dos personas',
   shared: 'Tareas de ambas',
