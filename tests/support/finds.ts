@@ -169,6 +169,7 @@ export const findArbitrary = fc.record(
       concern: probability,
     }),
     detected: fc.boolean(),
+    sought: fc.record({ taxon: id, name: words(500) }),
     date,
     place: fc.record(
       { ...point, source: fc.constantFrom(...PLACED), coarse: fc.record(point), words: words(5000) },

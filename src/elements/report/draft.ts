@@ -9,6 +9,9 @@ export interface DraftPhoto extends Omit<FindPhoto, 'data'> {
 
 /** What is typed or chosen, each as text; a box that is ticked holds `yes`. */
 export const FIELDS = [
+  'none',
+  'sought',
+  'effort',
   'keep',
   'noPhotos',
   'place',
@@ -58,12 +61,14 @@ export interface Draft {
   readonly sent?: { readonly receipt: Receipt; readonly find: string };
 }
 
+export const EMPTY = Object.fromEntries(FIELDS.map((field) => [field, ''])) as Readonly<Record<Field, string>>;
+
 /** `today` as YYYY-MM-DD. */
 export const blankDraft = (id: string, made: string, today: string): Draft => ({
   id,
   made,
   changed: made,
-  fields: { ...(Object.fromEntries(FIELDS.map((field) => [field, ''])) as Record<Field, string>), date: today },
+  fields: { ...EMPTY, date: today },
   photos: [],
 });
 

@@ -2,6 +2,9 @@
 import type { Field } from './draft.ts';
 
 const AT: readonly (readonly [start: string, field: Field])[] = [
+  ['/detected', 'none'],
+  ['/sought', 'sought'],
+  ['/effort', 'effort'],
   ['/photos', 'noPhotos'],
   ['/noPhotos', 'noPhotos'],
   ['/place/uncertainty', 'uncertainty'],

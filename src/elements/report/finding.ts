@@ -41,6 +41,8 @@ export interface Around {
   /** YYYY-MM-DD. */
   readonly today: string;
   readonly language: string;
+  /** The scientific name of a taxon of the key; undefined for what the key does not have. */
+  readonly scientific: (taxon: string) => string | undefined;
   /** Units that stand where nobody chose any. */
   readonly units: 'us' | 'metric';
 }
@@ -51,8 +53,20 @@ export const usualUnits = (units: 'us' | 'metric'): { readonly length: GroundUni
 
 const EMAIL = /^[^\s@]+@[^\s@]+\.[^\s@]+$/;
 
+/** Id of the plant that was looked for: as chosen, else the one that the key's answers lead to; empty for none. */
+export function soughtIn({ fields }: Draft, { verdict: { kind, taxa } }: Pick<Find, 'verdict'>): string {
+  if (fields.sought !== '') return fields.sought;
+  return (kind === 'settled' || kind === 'leaning' ? taxa[0] : undefined) ?? '';
+}
+
+/** What of a find no field of the form says: of an opened one, the rest is as it is typed now. */
+const ofKey = ({ format, key, language, month, observer, trail, standing, outside, verdict, review }: Find) => ({
+  ...{ format, key, language, month, observer, trail, standing, outside, verdict },
+  ...(review ? { review } : {}),
+});
+
 /** A find with all that can be read of the draft; nothing of the draft is changed. */
-export function findingOf(draft: Draft, { base, today, language, units }: Around): Finding {
+export function findingOf(draft: Draft, { base, today, language, scientific, units }: Around): Finding {
   const { fields } = draft;
   const troubles = new Map<Field, FieldTrouble>();
   const usual = usualUnits(units);
@@ -106,29 +120,42 @@ export function findingOf(draft: Draft, { base, today, language, units }: Around
     return undefined;
   };
 
-  const extent: Extent = present({
-    bankLength: length('bankLength'),
-    width: length('width'),
-    grossArea: area('gross'),
-    infestedArea: area('infested'),
-    how: oneOf('how', MEASURED),
-  });
+  const detected = fields.none !== 'yes';
+  const extent: Extent = !detected
+    ? {}
+    : present({
+        bankLength: length('bankLength'),
+        width: length('width'),
+        grossArea: area('gross'),
+        infestedArea: area('infested'),
+        how: oneOf('how', MEASURED),
+      });
+  const taxon = detected ? '' : soughtIn(draft, base);
+  const name = taxon === base.sought?.taxon ? base.sought?.name : scientific(taxon);
   const cover = COVER_CLASSES.find((one) => String(one) === fields.cover);
   const contact = present({ name: text('name'), phone: text('phone'), email: email() });
   const find: Find = {
-    ...base,
+    ...ofKey(base),
     id: draft.id,
     made: draft.made,
     changed: draft.changed,
     photos: draft.photos.map(({ blob: _, ...photo }) => photo),
+    detected,
     ...present({
+      sought: name === undefined ? undefined : { taxon, name },
+      effort: detected ? undefined : text('effort'),
       noPhotos: text('noPhotos'),
       date: date(),
       place: place(),
-      extent: hasAny(extent) ? extent : undefined,
-      cover: cover && ({ scheme: 'daubenmire', class: cover } as const),
-      height: heightOf(fields.height),
-      phenology: oneOf('phenology', PHENOLOGY),
+      // Of what was not seen nothing is told; what was typed of it stays in the draft.
+      ...(detected
+        ? {
+            extent: hasAny(extent) ? extent : undefined,
+            cover: cover && ({ scheme: 'daubenmire', class: cover } as const),
+            height: heightOf(fields.height),
+            phenology: oneOf('phenology', PHENOLOGY),
+          }
+        : {}),
       bank: oneOf('bank', BANKS),
       side: oneOf('side', SIDES),
       upstream: oneOf('upstream', UPSTREAM),

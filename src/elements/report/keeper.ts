@@ -1,6 +1,6 @@
 // Where a draft is kept while nobody looks at it.
 import { untilDone } from '../shared/late.ts';
-import { type Draft, type DraftPhoto, FIELDS } from './draft.ts';
+import { type Draft, type DraftPhoto, EMPTY } from './draft.ts';
 
 /** Keeps drafts by name: the id of their key, or that and `/before` for the one that was set aside. */
 export interface Keeper {
@@ -49,7 +49,7 @@ export function deviceKeeper(): Keeper {
   async function read(name: string): Promise<Draft | undefined> {
     const kept = await (await store()).read(name);
     if (kept === undefined) return undefined;
-    const draft = isDraft(kept.draft) ? kept.draft : undefined;
+    const draft = isDraft(kept.draft) ? { ...kept.draft, fields: { ...EMPTY, ...kept.draft.fields } } : undefined;
     const photos = draft?.photos.flatMap((photo): DraftPhoto[] => {
       const blob = kept.pictures.get(`${photo.id} ${photo.sha256}`);
       return blob ? [{ ...photo, blob }] : [];
@@ -61,13 +61,11 @@ export function deviceKeeper(): Keeper {
   }
 }
 
-/** Whether a kept thing has what a draft of today has; what only a later edition knows does no harm. */
+/** Whether a kept thing has the form of a draft; fields of a later edition do no harm, those of before are empty. */
 function isDraft(kept: unknown): kept is Draft {
   if (typeof kept !== 'object' || kept === null) return false;
   const { id, made, changed, fields, photos } = kept as Record<string, unknown>;
   if (![id, made, changed].every((one) => typeof one === 'string')) return false;
   if (typeof fields !== 'object' || fields === null || !Array.isArray(photos)) return false;
-  return FIELDS.every(
-    (field) => Object.hasOwn(fields, field) && typeof (fields as Draft['fields'])[field] === 'string',
-  );
+  return Object.values(fields).every((value) => typeof value === 'string');
 }

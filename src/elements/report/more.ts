@@ -22,24 +22,15 @@ import { usualUnits } from './finding.ts';
 import { HEIGHTS } from './heights.ts';
 
 export function renderMore(desk: Desk): TemplateResult {
-  const { words, saying, draft } = desk;
+  const { words, draft } = desk;
   const { more } = words;
-  const usual = usualUnits(saying.units);
   const heading = (text: string) =>
     html`<div role="heading" aria-level=${Math.min(6, desk.level + 2)} class="minor">${text}</div>`;
-  return html`${heading(more.size)}
-    <div class="pair sizes">
-      ${field(desk, 'bankLength', more.bankLength, { kind: 'size' })} ${field(desk, 'width', more.width, { kind: 'size' })}
-      ${choice(desk, 'lengthUnit', more.unit, GROUND_UNITS, (unit) => more.units[unit], usual.length)}
-    </div>
-    <div class="pair sizes">
-      ${field(desk, 'gross', more.gross, { kind: 'size' })} ${field(desk, 'infested', more.infested, { kind: 'size' })}
-      ${choice(desk, 'areaUnit', more.unit, AREA_UNITS, (unit) => more.units[unit], usual.area)}
-    </div>
-    ${choice(desk, 'how', more.how, MEASURED, (one) => more.hows[one])} ${renderCover(desk)}
+  const seen = draft.fields.none !== 'yes';
+  return html`${seen ? renderSize(desk, heading(more.size)) : ''}
     <div class="pair">
-      ${choice(desk, 'height', more.height, Object.keys(HEIGHTS), (index) => heightWords(desk, Number(index)))}
-      ${choice(desk, 'phenology', more.phenology, PHENOLOGY, (one) => more.stages[one])}
+      ${seen ? choice(desk, 'height', more.height, Object.keys(HEIGHTS), (index) => heightWords(desk, Number(index))) : ''}
+      ${seen ? choice(desk, 'phenology', more.phenology, PHENOLOGY, (one) => more.stages[one]) : ''}
       ${choice(desk, 'bank', more.bank, BANKS, (one) => more.banks[one])}
       ${choice(desk, 'side', more.side, SIDES, (one) => more.sides[one])}
       ${choice(desk, 'upstream', more.upstream, UPSTREAM, (one) => more.upstreams[one])}
@@ -53,6 +44,21 @@ export function renderMore(desk: Desk): TemplateResult {
     ${field(desk, 'email', more.email, { kind: 'email', complete: 'email' })}
     ${tick(desk, 'mayContact', more.mayContact, more.contactHelp)} ${tick(desk, 'mayShow', more.mayShow)}
     ${field(desk, 'remarks', more.remarks, { kind: 'lines' })}`;
+}
+
+function renderSize(desk: Desk, heading: TemplateResult): TemplateResult {
+  const { more } = desk.words;
+  const usual = usualUnits(desk.saying.units);
+  return html`${heading}
+    <div class="pair sizes">
+      ${field(desk, 'bankLength', more.bankLength, { kind: 'size' })} ${field(desk, 'width', more.width, { kind: 'size' })}
+      ${choice(desk, 'lengthUnit', more.unit, GROUND_UNITS, (unit) => more.units[unit], usual.length)}
+    </div>
+    <div class="pair sizes">
+      ${field(desk, 'gross', more.gross, { kind: 'size' })} ${field(desk, 'infested', more.infested, { kind: 'size' })}
+      ${choice(desk, 'areaUnit', more.unit, AREA_UNITS, (unit) => more.units[unit], usual.area)}
+    </div>
+    ${choice(desk, 'how', more.how, MEASURED, (one) => more.hows[one])} ${renderCover(desk)}`;
 }
 
 function heightWords({ words, saying }: Desk, index: number): string {

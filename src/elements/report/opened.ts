@@ -24,6 +24,9 @@ export function draftOf(find: Find): Draft {
     one && areaUnit ? number(convertArea(one.value, one.unit, areaUnit)) : undefined;
   const coarse = place?.coarse;
   const fields: Partial<Record<Field, string | undefined>> = {
+    none: find.detected ? '' : 'yes',
+    sought: find.sought?.taxon,
+    effort: find.effort,
     keep: find.photos.some(({ hiddenDataKept }) => hiddenDataKept) ? 'yes' : '',
     noPhotos: find.noPhotos,
     place: place && coordinatesOf(place),

@@ -92,5 +92,8 @@ export const renderDate = (desk: Desk, today: string, there: boolean): TemplateR
     'date',
     desk.words.date.heading,
     there,
-    field(desk, 'date', desk.words.date.label, { kind: 'date', most: today }),
+    field(desk, 'date', desk.draft.fields.none === 'yes' ? desk.words.none.date : desk.words.date.label, {
+      kind: 'date',
+      most: today,
+    }),
   );

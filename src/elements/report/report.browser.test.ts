@@ -14,15 +14,26 @@ import { deviceKeeper, memoryKeeper } from './keeper.ts';
 import { queueOf } from './queue.ts';
 import type { LeadwortReport } from './report.ts';
 
+/** Opens a saved report. */
+async function opened(part: { find: (selector: string) => HTMLElement }, text: string): Promise<void> {
+  const files = new DataTransfer();
+  files.items.add(new File([text], 'find.json'));
+  const input = part.find('.files input') as HTMLInputElement;
+  input.files = files.files;
+  input.dispatchEvent(new Event('change'));
+}
+
 const pixel = (canvas: HTMLCanvasElement, x: number, y: number) =>
   [...(canvas.getContext('2d') as CanvasRenderingContext2D).getImageData(x, y, 1, 1).data].slice(0, 3);
 
 describe('what is needed', () => {
   // That a report needs the plant, the place, the size, the day and the person is the North American standard's "five
   // questions" (NAISMA); of these the size and the person are asked for and not required (ours), a photograph is.
-  test('nothing is asked before a question of the key was answered', async () => {
-    const part = await held(html`<leadwort-report></leadwort-report>`, answered({}));
-    expect(part.text()).toBe('');
+  test('before a question of the key was answered only telling of none is offered', async () => {
+    const part = await reporting({ store: answered({}) });
+    expect(part.text()).toMatch(/^Your report I looked for a plant and saw none/);
+    expect(part.all('input, select, textarea, button')).toHaveLength(1);
+    await expectSound(part);
   });
 
   test('is four things, each said to be there as it comes, and no more', async () => {
@@ -61,6 +72,79 @@ describe('what is needed', () => {
     const part = await reporting({ store: answeredUntil('giant-reed', verdictIs('open')) });
     expect(part.text()).toContain('Too early to say.');
     await expectSound(part);
+  });
+});
+
+describe('a plant that was looked for and not seen', () => {
+  const noneSeen = async (part: Awaited<ReturnType<typeof reporting>>) => {
+    (part.find('#none') as HTMLInputElement).click();
+    await part.part.updateComplete;
+  };
+
+  test('needs no answer and no photograph, but the plant, the place, the date and what was searched', async () => {
+    const { endpoint, came } = receiver('201');
+    const part = await reporting({ endpoint, store: answered({}) });
+    await noneSeen(part);
+    expect(part.all('.photos')).toHaveLength(0);
+    expect(part.find('.lacking[role=status]').textContent).toBe(
+      'Still needed: the plant you looked for, the place, and what you searched, and for how long.',
+    );
+    await expectSound(part);
+    await part.press('Send the report');
+    expect(part.root.activeElement?.id).toBe('sought');
+    await part.type('sought', 'colocasia-esculenta');
+    await part.type('place', '30.2096, -97.7355');
+    await part.press('Send the report');
+    expect(part.root.activeElement?.id).toBe('effort');
+    await part.type('effort', 'Walked 200 yards, 40 minutes');
+    await part.type('date', '');
+    await part.press('Send the report');
+    expect(part.root.activeElement?.id).toBe('date');
+    await part.type('date', '2026-11-24');
+    expect((await came()).seen).toEqual([]);
+    await part.press('Send the report');
+    await expect.poll(part.text).toContain('It arrived');
+    expect((await came()).seen[0]?.find).toMatchObject({
+      detected: false,
+      sought: { taxon: 'colocasia-esculenta', name: 'Colocasia esculenta' },
+      effort: 'Walked 200 yards, 40 minutes',
+      date: '2026-11-24',
+      place: { lat: 30.2096 },
+      photos: [],
+    });
+  });
+
+  test('is the one that the answers lead to, unless another is chosen; what was typed of a stand is not told', async () => {
+    const part = await reporting();
+    await part.type('bankLength', 'twelve');
+    await noneSeen(part);
+    expect((part.find('#sought') as HTMLSelectElement).value).toBe('arundo-donax');
+    await part.type('place', '30.2096, -97.7355');
+    await part.type('effort', 'Walked 200 yards');
+    expect(part.find('.lacking[role=status]').textContent).toBe('');
+    expect(part.all('#bankLength, #height, .cover')).toHaveLength(0);
+    const [file] = await handedOut(() => part.press('Save as a file'));
+    const find = readFind(file?.text as string);
+    expect(find).toMatchObject({ detected: false, sought: { taxon: 'arundo-donax', name: 'Arundo donax' } });
+    await noneSeen(part);
+    await part.unfold();
+    expect((part.find('#bankLength') as HTMLInputElement).value).toBe('twelve');
+
+    const other = await reporting({ store: answersOf('arrow-arum') });
+    await opened(other, file?.text as string);
+    await expect.poll(() => other.root.querySelector<HTMLTextAreaElement>('#effort')?.value).toBe('Walked 200 yards');
+    expect((other.find('#sought') as HTMLSelectElement).value).toBe('arundo-donax');
+    const [again] = await handedOut(() => other.press('Save as a file'));
+    expect(readFind(again?.text as string)).toEqual({ ...find, changed: expect.any(String) });
+  });
+
+  test('in Spanish stays within a narrow column', async () => {
+    const around = html`<div class="narrow"><test-holder></test-holder></div>`;
+    const part = await reporting({ settings: await spanish(), around });
+    await noneSeen(part);
+    expect(part.text()).toContain('Qué recorrió, cómo y por cuánto tiempo');
+    await expectSound(part);
+    expectRoom({ ...part, all: () => part.all('button, select, label.target, textarea') });
   });
 });
 
@@ -385,11 +469,7 @@ describe('other ways out', () => {
       contact: { email: 'person@example.org' },
     });
     const other = await reporting({ store: answersOf('arrow-arum') });
-    const files = new DataTransfer();
-    files.items.add(new File([file?.text as string], 'find.json'));
-    const input = other.find('.files input') as HTMLInputElement;
-    input.files = files.files;
-    input.dispatchEvent(new Event('change'));
+    await opened(other, file?.text as string);
     await expect.poll(other.text).toContain('The result is as it was then');
     await other.unfold();
     expect(other.text()).toContain('Most likely giant reed');
@@ -399,6 +479,20 @@ describe('other ways out', () => {
     expect(other.all('canvas')).toHaveLength(1);
     const [again] = await handedOut(() => other.press('Save as a file'));
     expect(readFind(again?.text as string)).toEqual({ ...find, changed: expect.any(String) });
+  });
+
+  test('what is cleared in an opened file is no longer told', async () => {
+    const part = await reporting();
+    await part.fill();
+    await part.type('remarks', 'by the old mill');
+    const [file] = await handedOut(() => part.press('Save as a file'));
+    await opened(part, file?.text as string);
+    await expect.poll(part.text).toContain('The result is as it was then');
+    await part.type('remarks', '');
+    await part.type('place', '');
+    const [again] = await handedOut(() => part.press('Save as a file'));
+    const find = readFind(again?.text as string);
+    expect([find.remarks, find.place]).toEqual([undefined, undefined]);
   });
 
   test('what is no report is refused with the place of its faults, and the draft stays', async () => {
@@ -553,7 +647,8 @@ describe('it holds together', () => {
     const { trail } = answersOf('arrow-arum').snapshot;
     store.request('restart', {});
     await part.part.updateComplete;
-    expect(part.text()).toBe('');
+    expect(part.text()).toMatch(/^Your report I looked for a plant and saw none/);
+    expect(part.all('canvas')).toHaveLength(0);
     for (const answer of trail) store.request('answer', { answer });
     await expect.poll(part.text).toContain('arrow arum');
     expect(part.all('canvas')).toHaveLength(0);

@@ -25,7 +25,7 @@ import type { Draft, Field } from './draft.ts';
 import { Drafting } from './drafting.ts';
 import { fieldAt } from './faults.ts';
 import { renderFiles } from './files.ts';
-import { type Finding, findingOf } from './finding.ts';
+import { type Finding, findingOf, soughtIn } from './finding.ts';
 import { follow, nameOf, save, saveFind } from './handing.ts';
 import { deviceKeeper, type Keeper } from './keeper.ts';
 import { locate } from './locate.ts';
@@ -34,12 +34,15 @@ import { renderDate, renderPlace } from './place.ts';
 import type { Queue } from './queue.ts';
 import { styles } from './report.styles.ts';
 import { renderResult } from './result.ts';
+import { renderNone, renderSearched, soughtFor } from './searched.ts';
 import { type Note, renderSending, type Way } from './sending.ts';
 import { wantedOf } from './wanted.ts';
 
 const keeper = deviceKeeper();
 /** Where what is lacking is given. */
 const WHERE: ReadonlyMap<Lack, string> = new Map([
+  ['sought', '#sought'],
+  ['effort', '#effort'],
   ['photos', '.photos .picker input'],
   ['place', '#place'],
   ['date', '#date'],
@@ -51,7 +54,7 @@ const TRIES = 2;
  * A report that a specialist can confirm from: photographs, place, date and what the key says; the rest only if somebody
  * likes. Nothing leaves the device before it is sent, and nothing typed is lost when something is refused.
  *
- * Empty until a question of the key was answered.
+ * Until a question of the key was answered it offers only to tell that a plant was looked for and not seen.
  *
  * @tag leadwort-report
  * @fires leadwort-report - A report arrived, or was taken out otherwise. Detail: `{ how }`.
@@ -118,7 +121,15 @@ export class LeadwortReport extends LeadwortPart {
     const draft = this.#drafting?.draft;
     if (!draft || !this.text) return;
     const { language, units } = this.saying;
-    this.#finding = findingOf(draft, { base: this.#base(draft, snapshot), today: this.#today(), language, units });
+    const { taxa } = snapshot.prepared.key;
+    const scientific = (id: string) => taxa.find((taxon) => taxon.id === id)?.name;
+    this.#finding = findingOf(draft, {
+      base: this.#base(draft, snapshot),
+      today: this.#today(),
+      language,
+      scientific,
+      units,
+    });
   }
 
   protected override updated(): void {
@@ -455,23 +466,32 @@ export class LeadwortReport extends LeadwortPart {
     const drafting = this.#drafting;
     const draft = drafting?.draft;
     const finding = this.#finding;
-    if (!snapshot || !draft || !text || !finding || (snapshot.answered === 0 && !draft.base)) return nothing;
+    if (!snapshot || !draft || !text || !finding) return nothing;
     if (!window.isSecureContext) return html`<p>${text.insecure}</p>`;
     const { find } = finding;
     const level = this.settings?.headingLevel ?? 2;
     const desk = this.#desk(draft, text, finding);
+    const seen = find.detected;
+    const heading = html`<div role="heading" aria-level=${level} class="heading">${text.heading}</div>`;
+    if (seen && snapshot.answered === 0 && !draft.base)
+      return html`<div class="form" lang=${text.language}>${heading}${renderNone(desk)}</div>`;
     return html`<div class="form" lang=${text.language}>
-        <div role="heading" aria-level=${level} class="heading">${text.heading}</div>
-        <p>${text.intro}</p>
+        ${heading}
+        <p>${seen ? text.intro : text.none.intro}</p>
         <p class="quiet">${text.stays}</p>
         ${drafting.unkept ? html`<p class="warn" role="status">${text.out.unkept}</p>` : nothing}
-        ${renderPhotos(desk, {
-          wanted: wantedOf(snapshot, find, text),
-          working: drafting.working,
-          trouble: drafting.photoTrouble,
-          add: (files, wants) => void drafting.add(files, wants),
-          remove: (id) => this.#remove(id),
-        })}
+        ${renderNone(desk)}
+        ${
+          seen || draft.photos.length > 0
+            ? renderPhotos(desk, {
+                wanted: seen ? wantedOf(snapshot, find, text) : [],
+                working: drafting.working,
+                trouble: drafting.photoTrouble,
+                add: (files, wants) => void drafting.add(files, wants),
+                remove: (id) => this.#remove(id),
+              })
+            : nothing
+        }
         ${renderPlace(desk, {
           place: find.place,
           locating: this.locating,
@@ -480,7 +500,15 @@ export class LeadwortReport extends LeadwortPart {
           fromPhoto: drafting.originals.size > 0 ? () => void this.#placeInPhoto() : undefined,
         })}
         ${renderDate(desk, this.#today(), find.date !== undefined)}
-        ${renderResult(desk, { find, nameOf: this.#nameOf(find), opened: draft.base !== undefined })}
+        ${
+          seen
+            ? renderResult(desk, { find, nameOf: this.#nameOf(find), opened: draft.base !== undefined })
+            : renderSearched(desk, {
+                plants: soughtFor(snapshot, find, this.#nameOf(find)),
+                sought: soughtIn(draft, find),
+                there: find.sought !== undefined && find.effort !== undefined,
+              })
+        }
         <details part="more" class="more" @toggle=${() => this.#fetchMore()}>
           <summary>${text.more.heading}</summary>
           <div class="inside">${this.more?.(desk)}</div>

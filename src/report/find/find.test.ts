@@ -194,9 +194,11 @@ describe('a find that is to be sent', () => {
     expect(lacks({ ...aFind(), photos: [], noPhotos: '  ' })).toEqual(['photos']);
   });
 
-  test('needs an effort where somebody looked and saw none, and no photograph', () => {
-    expect(lacks({ ...aFind({ detected: false }), photos: [] })).toEqual(['effort']);
-    expect(lacks({ ...aFind({ detected: false, effort: 'Walked 200 m of bank' }), photos: [] })).toEqual([]);
+  test('needs a plant and an effort where somebody looked and saw none, and neither answers nor a photograph', () => {
+    const none = { ...aFind({ detected: false }), photos: [], trail: [] };
+    expect(lacks(none)).toEqual(['sought', 'effort']);
+    const sought = { taxon: 'arundo-donax', name: 'Arundo donax' };
+    expect(lacks({ ...none, sought, effort: 'Walked 200 m of bank' })).toEqual([]);
   });
 
   test('is asked about again where more ground stands full than is to be searched, in whatever units', () => {

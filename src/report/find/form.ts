@@ -141,6 +141,7 @@ export const findForm: Reader<Find> = object<Find>(
     outside: probability,
     verdict: object<Find['verdict']>({ kind: oneOf(KINDS), taxa: listOf(id, 50), probability, concern: probability }),
     detected: flag,
+    sought: maybe(object<Exclude<Find['sought'], undefined>>({ taxon: id, name: line })),
     date: maybe(date),
     place: maybe(place),
     photos: listOf(photo, 50),

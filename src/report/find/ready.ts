@@ -3,18 +3,20 @@ import type { Find } from './types.ts';
 import { inSquareMetres } from './units.ts';
 
 /** In the order in which they are asked for. */
-export const LACKS = ['result', 'photos', 'place', 'date', 'effort'] as const;
+export const LACKS = ['result', 'sought', 'photos', 'place', 'date', 'effort'] as const;
 export type Lack = (typeof LACKS)[number];
 
 const said = (text: string | undefined) => text !== undefined && text.trim() !== '';
 
 /**
  * What a find lacks before it can be sent; empty when it can. `result`: no question was answered; `photos`: neither a
- * photograph nor a reason why there is none; `effort`: none was seen, and it is not said how somebody looked.
+ * photograph nor a reason why there is none. Where none was seen neither is needed, but `sought`: which plant somebody
+ * looked for, and `effort`: how.
  */
-export function lacks({ detected, trail, photos, noPhotos, place, date, effort }: Find): readonly Lack[] {
+export function lacks({ detected, sought, trail, photos, noPhotos, place, date, effort }: Find): readonly Lack[] {
   const lacking: Readonly<Record<Lack, boolean>> = {
-    result: !trail.some(({ skipped }) => skipped !== true),
+    result: detected && !trail.some(({ skipped }) => skipped !== true),
+    sought: !detected && sought === undefined,
     photos: detected && photos.length === 0 && !said(noPhotos),
     place: place === undefined,
     date: date === undefined,

@@ -137,6 +137,8 @@ export interface Find {
   };
   /** false: looked and saw none, which needs an effort. */
   readonly detected: boolean;
+  /** The plant that was looked for where none was seen: id of a taxon of the key, and its scientific name. */
+  readonly sought?: { readonly taxon: string; readonly name: string };
   /** When it was seen: YYYY-MM-DD, or ISO 8601 with time and offset. */
   readonly date?: string;
   readonly place?: Place;

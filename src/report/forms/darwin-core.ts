@@ -2,7 +2,7 @@
 import type { Key, Taxon } from '../../key/index.ts';
 import { type Find, inSquareMetres, type Phenology, toldPlace } from '../find/index.ts';
 import { csvOf, defused } from './csv.ts';
-import { certainName, type Named, namedIn, qualifierOf, reviewedName } from './named.ts';
+import { certainName, type Named, namedIn, qualifierOf, reviewedName, soughtName } from './named.ts';
 
 /** The columns, in the order of the standard's own list. */
 export const COLUMNS = [
@@ -98,7 +98,9 @@ const VERIFIED = { no: '0', yes: '1' } as const;
 /** One find as a record. What its person does not want told is left out, and said to be. `key` is the one it was made with. */
 export function darwinCoreRow(find: Find, key: Key | undefined, options: RowOptions = {}): Row {
   const reviewed = reviewedName(find, key);
-  const told = reviewed ?? certainName(find, key);
+  const sought = soughtName(find, key);
+  const told = reviewed ?? sought ?? certainName(find, key);
+  const given = reviewed ?? sought;
   const [detected, notDetected] = STATUS[options.status ?? 'newer'];
   const { contact, consent, review, detected: seen, phenology } = find;
   const person = (consent.contact && contact?.name) || '';
@@ -113,11 +115,13 @@ export function darwinCoreRow(find: Find, key: Key | undefined, options: RowOpti
     countryCode: options.countryCode ?? '',
     stateProvince: options.stateProvince ?? '',
     ...placed(find),
-    identificationType: reviewed ? 'media' : 'features',
-    verbatimIdentification: find.verdict.taxa.map((id) => namedIn(find, key, id)?.scientificName ?? id).join(' or '),
+    identificationType: reviewed ? 'media' : find.detected ? 'features' : '',
+    verbatimIdentification:
+      sought?.scientificName ??
+      find.verdict.taxa.map((id) => namedIn(find, key, id)?.scientificName ?? id).join(' or '),
     isAcceptedIdentification: reviewed ? 'true' : '',
-    taxonFormula: reviewed ? 'A' : formulaOf(find),
-    identificationQualifier: reviewed ? '' : qualifierOf(find, key, told),
+    taxonFormula: given ? 'A' : formulaOf(find),
+    identificationQualifier: given ? '' : qualifierOf(find, key, told),
     identifiedBy: reviewed ? (review?.by ?? '') : person,
     dateIdentified: reviewed ? (review?.date ?? '') : find.made,
     identificationReferences: `${find.key.title} (${find.key.id}), version ${find.key.version}`,
@@ -218,11 +222,11 @@ function amount({ extent, cover }: Find): Partial<Row> {
   return cover ? { organismQuantity: String(cover.class), organismQuantityType: 'Daubenmire cover class' } : {};
 }
 
-/** What the specialist remarked, then the answers in words, what was passed over among them. */
-const remarksOf = ({ trail, review }: Find): string =>
+/** What the specialist remarked, then the answers in words, what was passed over among them; of what was not seen, none. */
+const remarksOf = ({ detected, trail, review }: Find): string =>
   [
     review?.remarks ?? '',
-    ...trail.map(
+    ...(detected ? trail : []).map(
       ({ label, words, sureness }) => `${label}: ${words}${sureness && sureness !== 'sure' ? ` (${sureness})` : ''}`,
     ),
   ]
@@ -230,14 +234,24 @@ const remarksOf = ({ trail, review }: Find): string =>
     .join('; ');
 
 /** All that has no column of its own, and the answers as the key takes them: ids and numbers, no free text. */
-function properties({ key, month, observer, verdict, outside, trail, ...find }: Find): Record<string, unknown> {
+function properties({
+  key,
+  month,
+  observer,
+  verdict,
+  outside,
+  trail,
+  detected,
+  ...find
+}: Find): Record<string, unknown> {
   const { extent, cover, height, phenology, bank, side, upstream, treated, land, photos } = find;
   return {
     key: { id: key.id, version: key.version, hash: key.hash },
     month,
     observer,
-    verdict: { ...verdict, outside },
-    answers: trail.map(({ label: _, words: __, ...answer }) => answer),
+    ...(detected
+      ? { verdict: { ...verdict, outside }, answers: trail.map(({ label: _, words: __, ...answer }) => answer) }
+      : {}),
     extent,
     cover,
     height,

@@ -28,6 +28,7 @@ export const en: OwnWords = {
   odds: 'Chance',
   outside: 'A plant that the key does not have',
   date: 'Seen on',
+  looked: 'Looked on',
   position: 'Position',
   within: (distance) => `within ${distance}`,
   placed: {

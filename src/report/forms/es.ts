@@ -29,6 +29,7 @@ export const es: OwnWords = {
   odds: 'Probabilidad',
   outside: 'Una planta que esta clave no tiene',
   date: 'Vista el',
+  looked: 'Buscada el',
   position: 'Posición',
   within: (distance) => `a no más de ${distance}`,
   placed: {

@@ -71,6 +71,27 @@ describe('a report in words', () => {
     expect(sections.map(({ id }) => id)).not.toContain('photos');
   });
 
+  test.each(['en', 'es'] as const)(
+    'names the plant that was looked for, not one that answers were about, in %s',
+    (language) => {
+      const sought = { taxon: 'colocasia-esculenta', name: 'Colocasia esculenta' };
+      const none = aFind({ detected: false, sought, effort: 'Walked 200 m' }, 'giant-reed', language);
+      for (const one of [form(none, language), { ...form(none, language), key: undefined }]) {
+        const { lead, plant, sections, cautions } = reportOf(one);
+        expect(plant).toContain('Colocasia esculenta');
+        expect(JSON.stringify([lead, cautions, sections])).not.toContain('Arundo');
+        expect(sections.map(({ id }) => id)).not.toContain('answers');
+        expect(sections.map(({ id }) => id)).not.toContain('standing');
+      }
+      const { own } = WORDS[language];
+      const { body, short } = mail(none, language);
+      for (const text of [body, short]) {
+        expect(text).toContain(`${own.effort}: Walked 200 m`);
+        expect(text).toContain(`${own.looked}: 2026-09-14`);
+      }
+    },
+  );
+
   test('of another key goes by the names in the find', () => {
     const other = aFind({ key: { id: 'another', version: '9', title: 'Another' } });
     expect(reportOf(form(other)).plant).toBe('Arundo donax');

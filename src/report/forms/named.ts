@@ -63,15 +63,23 @@ const above = ({ genus, specificEpithet, infraspecificEpithet, family }: Named):
   partsOf(infraspecificEpithet === '' ? genus : `${genus} ${specificEpithet}`, family);
 
 /** The parts of a taxon by its id: from the key, else as the find names it. */
-export function namedIn({ key: { id }, standing }: Find, key: Key | undefined, taxon: string): Named | undefined {
+export function namedIn(
+  { key: { id }, standing, sought }: Find,
+  key: Key | undefined,
+  taxon: string,
+): Named | undefined {
   const known = key?.id === id ? key.taxa.find((one) => one.id === taxon) : undefined;
   if (known) return partsOf(known.name, known.family, known);
-  const told = standing.find((one) => one.taxon === taxon);
+  const told = [...standing, ...(sought ? [sought] : [])].find((one) => one.taxon === taxon);
   return told && partsOf(told.name);
 }
 
 /** Weight that the plants of a common name must hold together, where the key does not say (ours). */
 const CERTAIN = 0.95;
+
+/** The plant that was looked for and not seen; undefined where it was seen, and where it is not said. */
+export const soughtName = (find: Find, key: Key | undefined): Named | undefined =>
+  find.detected || !find.sought ? undefined : namedIn(find, key, find.sought.taxon);
 
 /**
  * The name that the key's answers make certain: of a settled verdict its plant, of a leaning or open one what the

@@ -63,9 +63,8 @@ export function reportOf({ find: whole, key: given, words, units }: FormOptions)
     const shown = taxon?.common.get(locale)?.[0] ?? taxon?.common.get(key?.languages[0] ?? '')?.[0];
     return shown === undefined || shown === scientificName ? scientificName : `${shown} (${scientificName})`;
   };
-  const { verdict } = find;
-  const [first] = verdict.taxa;
-  const plant = first === undefined ? words.verdict.outside : verdict.taxa.slice(0, 1).map(nameOf).join('');
+  const [first] = aboutIn(find);
+  const plant = first === undefined ? words.verdict.outside : nameOf(first);
 
   function section(
     id: Section['id'],
@@ -95,7 +94,7 @@ export function reportOf({ find: whole, key: given, words, units }: FormOptions)
     sections: [
       ...section('where', {
         facts: [
-          [own.date, find.date],
+          [find.detected ? own.date : own.looked, find.date],
           [own.position, find.place && positionOf(find.place, words, units)],
           [own.way, find.place?.words],
           [own.effort, find.effort],
@@ -105,7 +104,7 @@ export function reportOf({ find: whole, key: given, words, units }: FormOptions)
       ...section('answers', {
         table: {
           head: [own.feature, own.answer, own.sure, own.time],
-          rows: find.trail.map(({ label, words: answer, sureness, seconds }) => [
+          rows: (find.detected ? find.trail : []).map(({ label, words: answer, sureness, seconds }) => [
             plain(label),
             plain(answer),
             sureness ? words.sureness[sureness] : '',
@@ -116,13 +115,15 @@ export function reportOf({ find: whole, key: given, words, units }: FormOptions)
       ...section('standing', {
         table: {
           head: [own.plant, own.here, own.odds],
-          rows: [
-            ...find.standing.map(({ taxon, probability }) => {
-              const status = namedIn(find, key, taxon)?.taxon?.status;
-              return [plain(nameOf(taxon)), status ? common.status[status] : '', common.odds(probability)];
-            }),
-            [own.outside, '', common.odds(find.outside)],
-          ],
+          rows: find.detected
+            ? [
+                ...find.standing.map(({ taxon, probability }) => {
+                  const status = namedIn(find, key, taxon)?.taxon?.status;
+                  return [plain(nameOf(taxon)), status ? common.status[status] : '', common.odds(probability)];
+                }),
+                [own.outside, '', common.odds(find.outside)],
+              ]
+            : [],
         },
       }),
       ...section('stand', { facts: standOf(find, words), notes: [] }),
@@ -162,10 +163,14 @@ export function reportOf({ find: whole, key: given, words, units }: FormOptions)
   };
 }
 
+/** Ids of the plants that it may be; where none was seen, of the one that was looked for. */
+const aboutIn = ({ detected, sought, verdict }: Find): readonly string[] =>
+  detected || !sought ? verdict.taxa : [sought.taxon];
+
 function leadOf(find: Find, words: FormWords, nameOf: (id: string) => string): string[] {
   const { own, common, verdict: said } = words;
-  const { kind, taxa, probability } = find.verdict;
-  const names = taxa.map(nameOf);
+  const { kind, probability } = find.verdict;
+  const names = aboutIn(find).map(nameOf);
   const [name = ''] = names;
   const answers = find.trail.filter(({ skipped }) => skipped !== true).length;
   const reviewed = find.review && find.review.status !== 'photo-wanted';
@@ -174,7 +179,7 @@ function leadOf(find: Find, words: FormWords, nameOf: (id: string) => string): s
     ...(find.detected ? [verdict[kind]] : [own.notDetected(common.or(names))]),
     ...(find.detected && kind === 'open' && names.length > 0 ? [said.couldBe(common.or(names))] : []),
     ...(find.detected ? [own.chance(common.odds(probability), answers)] : []),
-    ...(reviewed ? [] : [own.unconfirmed]),
+    ...(reviewed || !find.detected ? [] : [own.unconfirmed]),
   ].map(plain);
 }
 
@@ -187,7 +192,7 @@ function cautionsOf(
 ): Report['cautions'] {
   const say = (sentence: string) => (key ? translate(key, language, sentence) : sentence);
   const ofPlants = new Map<string, string[]>();
-  for (const taxon of find.verdict.taxa)
+  for (const taxon of aboutIn(find))
     for (const { topic, text } of key?.guidance.get(taxon)?.statements ?? [])
       if (topic === 'safety') ofPlants.set(text, [...(ofPlants.get(text) ?? []), taxon]);
   return {

@@ -42,6 +42,8 @@ export interface OwnWords {
   readonly odds: string;
   readonly outside: string;
   readonly date: string;
+  /** The date, where none was seen. */
+  readonly looked: string;
   readonly position: string;
   readonly within: (distance: string) => string;
   readonly placed: Readonly<Record<Place['source'], string>>;

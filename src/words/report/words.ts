@@ -15,6 +15,18 @@ export interface ReportWords {
   readonly needed: string;
   readonly there: string;
   readonly insecure: string;
+  /** Somebody looked for a plant and saw none. */
+  readonly none: {
+    readonly tick: string;
+    readonly help: string;
+    readonly intro: string;
+    readonly heading: string;
+    readonly sought: string;
+    readonly choose: string;
+    readonly effort: string;
+    readonly effortHelp: string;
+    readonly date: string;
+  };
   readonly photos: {
     readonly heading: string;
     readonly why: string;
@@ -118,7 +130,7 @@ export interface ReportWords {
     readonly fileHelp: string;
     readonly forOffice: string;
     readonly lacking: (things: string) => string;
-    readonly lack: Readonly<Record<'result' | 'photos' | 'place' | 'date' | 'effort', string>>;
+    readonly lack: Readonly<Record<'result' | 'sought' | 'photos' | 'place' | 'date' | 'effort', string>>;
     readonly check: string;
     readonly open: string;
     readonly openHelp: string;
