@@ -8,9 +8,14 @@ const key = document.querySelector('leadwort-key') as HTMLElement;
 const { observedAttributes } = customElements.get('leadwort-key') as unknown as { observedAttributes: string[] };
 const asked = new URLSearchParams(location.search);
 
-for (const name of ['lang', 'dir']) {
+// The colour scheme of the page around cannot be seen from here: without a word, the device's holds.
+for (const [name, attribute] of [
+  ['lang', 'lang'],
+  ['dir', 'dir'],
+  ['scheme', 'data-scheme'],
+] as const) {
   const value = asked.get(name);
-  if (value !== null) document.documentElement.setAttribute(name, value);
+  if (value !== null) document.documentElement.setAttribute(attribute, value);
 }
 document.title = asked.get('title') ?? document.title;
 // What the owner wrote into the page holds against its address, which anybody can write.

@@ -1,8 +1,10 @@
 // Every way onto a page, built as for a release and opened on a partner's page under a strict policy.
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import pkg from '../../package.json' with { type: 'json' };
+import { VERSION } from '../../src/version.ts';
 import { es } from '../../src/words/es.ts';
 import { integrities } from '../support/integrity.mjs';
 import { open, type Partner, partner, type Seen, startBrowser } from './host.ts';
@@ -148,6 +150,21 @@ test('a page that lists its trusted types names only that of the library that dr
   expect(seen.faults).toEqual([]);
   await seen.page.context().close();
 });
+
+test('what the package names beside its modules is built, but for what is made at the end of all builds', () => {
+  const files = Object.values(pkg.exports).flatMap((target) => (typeof target === 'string' ? target : []));
+  const named = files.filter((file) => file.startsWith('./dist/')).map((file) => file.slice('./dist/'.length));
+  const missing = named.filter((file) => !existsSync(join(host.folder, file)));
+  expect(named.length).toBeGreaterThan(missing.length);
+  expect(missing.sort()).toEqual(['custom-elements.json', 'integrity.json']);
+});
+
+test.each(['whole/leadwort.js', 'whole/leadwort-classic.js', 'frame/leadwort-frame-host.js'])(
+  '%s begins with its version',
+  (file) => {
+    expect(readFileSync(join(host.folder, file), 'utf8').split('\n')[0]).toBe(`/*! Leadwort ${VERSION}, MIT */`);
+  },
+);
 
 describe('the hash of a file', () => {
   const signed = (hash: string) =>
@@ -296,10 +313,11 @@ describe('a frame', () => {
 
   test('takes its options from its address, but no others, and asks no other host', async () => {
     const frame =
-      '/frame/leadwort-frame.html?src=https://example.org/key.json&lang=es&title=Plantas&onclick=x()&style=a';
+      '/frame/leadwort-frame.html?src=https://example.org/key.json&lang=es&title=Plantas&scheme=dark&onclick=x()&style=a';
     const seen = await open(browser, new URL(frame, host.page('')).href);
     await seen.page.getByRole('button').first().waitFor();
     expect(await seen.page.title()).toBe('Plantas');
+    expect(await seen.page.evaluate(() => getComputedStyle(document.documentElement).colorScheme)).toBe('dark');
     const names = await seen.page.locator('leadwort-key').evaluate((key) => key.getAttributeNames().sort());
     expect(names).toEqual(['src']);
     await expect.poll(() => seen.page.getByRole('button').first().textContent()).toContain(es.common.retry);
