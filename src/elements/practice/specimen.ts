@@ -59,7 +59,7 @@ export function renderSpecimen(
     ${photos.length > 0 ? html`<div class="photos">${photos.map((photo) => renderPhoto(photo, pictures, { sizes: '14em' }))}</div>` : nothing}
     <figcaption>
       <p class="quiet">${words.month(saying.words.common.months[month])}</p>
-      <ul class="close" tabindex=${reading ? nothing : 0} aria-label=${words.closer}>
+      <ul class="close" tabindex=${reading ? -1 : 0} aria-label=${words.closer}>
         ${close
           .filter(({ character }) => reading || !WHOLE.has(character.draws ?? ''))
           .map(({ character, state }) => {
