@@ -1,5 +1,6 @@
 // A specimen as it is seen: the whole plant to scale, and what can be seen of it up close. No names.
 import { html, nothing, svg, type TemplateResult } from 'lit';
+import { ifDefined } from 'lit/directives/if-defined.js';
 import { portraitOf } from '../../drawing/portrait/index.ts';
 import type { Character, PreparedKey } from '../../key/index.ts';
 import { shownBy, type Task } from '../../practice/index.ts';
@@ -59,7 +60,7 @@ export function renderSpecimen(
     ${photos.length > 0 ? html`<div class="photos">${photos.map((photo) => renderPhoto(photo, pictures, { sizes: '14em' }))}</div>` : nothing}
     <figcaption>
       <p class="quiet">${words.month(saying.words.common.months[month])}</p>
-      <ul class="close" tabindex=${reading ? -1 : 0} aria-label=${words.closer}>
+      <ul class="close" tabindex=${ifDefined(reading ? undefined : 0)} aria-label=${words.closer}>
         ${close
           .filter(({ character }) => reading || !WHOLE.has(character.draws ?? ''))
           .map(({ character, state }) => {
