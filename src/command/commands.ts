@@ -7,11 +7,13 @@ import { draw } from './draw.ts';
 import { handout } from './handout.ts';
 import { identify } from './identify.ts';
 import { learn } from './learn.ts';
+import { newKey } from './new.ts';
 import { rehearse } from './rehearse.ts';
 import { sheet } from './sheet.ts';
 import { trial } from './trial.ts';
 
 export const COMMANDS: readonly Command[] = [
+  newKey,
   check,
   bundle,
   draw,
