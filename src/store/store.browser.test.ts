@@ -1,11 +1,18 @@
 // Against the browser's own IndexedDB; each test has a database of its own.
 import { deleteDB, openDB } from 'idb';
 import { afterEach, expect, test, vi } from 'vitest';
-import { aFind } from '../../tests/support/finds.ts';
 import { answered, streambank } from '../../tests/support/streambank.ts';
 import { SessionStore } from '../session/index.ts';
 import { DraftStore } from './drafts.ts';
-import { aloneByLock, databaseName, LeadwortStore, Outbox, StoreFullError, StoreUnavailableError } from './index.ts';
+import {
+  aloneByLock,
+  databaseName,
+  LeadwortStore,
+  Outbox,
+  RECEIPTS,
+  StoreFullError,
+  StoreUnavailableError,
+} from './index.ts';
 import { LEASE } from './outbox/entry.ts';
 import type { OutboxRecord, TrailRecord } from './records.ts';
 import { trailOf } from './trail.ts';
@@ -90,24 +97,6 @@ test('a database of the first version is brought to today, nothing lost', async 
   expect((await store.readTrail('a', streambank()))?.start.trail).toEqual(session().snapshot.trail);
   expect(await store.readTrail('odd', streambank())).toBeUndefined();
   expect((await store.aside()).map(({ raw }) => raw)).toMatchObject([{ name: 'odd' }]);
-  expect(await store.finds()).toEqual([]);
-});
-
-test('a find comes back with its photographs; a damaged one is set aside', async () => {
-  const key = fresh();
-  const store = await open(key);
-  const find = aFind();
-  await store.writeFind(
-    find,
-    find.photos.map(({ id }) => ({ id, blob })),
-  );
-  await putRaw(key, 'finds', { id: 'bad', format: 1, find: { format: 1 } });
-  const bare = { ...find, photos: find.photos.map(({ data: _, ...photo }) => photo) };
-  expect(await store.finds()).toEqual([bare]);
-  const photos = await store.photos(find.id);
-  expect(photos.map(({ id }) => id).sort()).toEqual(find.photos.map(({ id }) => id).sort());
-  expect(photos[0]?.blob.size).toBe(3);
-  expect(await store.aside()).toMatchObject([{ from: 'finds', raw: { id: 'bad' } }]);
 });
 
 test('a full device is told by name, and what was kept before stays', async () => {
@@ -274,7 +263,7 @@ test('a report that was changed goes instead of what it was; one that arrived st
   expect((await store.outbox()).map(({ key }) => key).sort()).toEqual([parcel.key, 'find-2-a']);
 });
 
-test('photographs of a report that arrived are let go, unless something still needs them', async () => {
+test('photographs of a report that arrived are let go, those of one that has not are kept', async () => {
   const key = fresh();
   const store = await open(key);
   const ids = async (find: string) => (await store.photos(find)).map(({ id }) => id);
@@ -288,20 +277,36 @@ test('photographs of a report that arrived are let go, unless something still ne
   await outbox.run();
   expect(await ids('find-1')).toEqual([]);
 
-  const find = aFind();
-  const photos = find.photos.map(({ id }) => ({ id, blob }));
-  await store.writeFind(find, photos);
-  await store.post(find.id, 'https://example.org/', {
-    key: 'of-the-find',
-    find: '{}',
-    photos: [...photos, { id: 'more', blob }],
-  });
-  await outbox.run();
-  expect((await ids(find.id)).sort()).toEqual(photos.map(({ id }) => id).sort());
-
   await store.post('find-2', 'https://example.org/', { ...parcel, key: 'find-2-a' });
   await store.tidy('find-2');
   expect(await ids('find-2')).toEqual(['p1']);
+});
+
+test('of reports that arrived the last twenty are remembered; what has not arrived stays, however old', async () => {
+  const store = await open();
+  const many = RECEIPTS + 5;
+  let now = Date.parse(WHEN);
+  let gone = true;
+  const outbox = new Outbox(store, {
+    send: async ({ key }) => {
+      if (gone && key === 'key-0') throw new TypeError('Failed to fetch');
+      return taken();
+    },
+    now: () => now++,
+    later: () => () => undefined,
+  });
+  for (let i = 0; i < many; i++) {
+    await store.post(`find-${i}`, 'https://example.org/', { ...parcel, key: `key-${i}` });
+    await outbox.run();
+  }
+  const keys = async () => (await store.outbox()).map(({ key }) => key).sort();
+  const last = Array.from({ length: RECEIPTS }, (_, i) => `key-${many - 1 - i}`);
+  expect(await keys()).toEqual(['key-0', ...last].sort());
+  gone = false;
+  now += 3_600_000;
+  await outbox.run();
+  // It arrived last.
+  expect(await keys()).toEqual(['key-0', ...last.slice(0, -1)].sort());
 });
 
 test('what an overtaken report came to says nothing of the newer one', async () => {

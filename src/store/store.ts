@@ -1,7 +1,6 @@
-// Trails, finds, photographs and reports on their way, on the device of the person they belong to.
+// Trails, and reports on their way with their photographs, on the device of the person they belong to.
 import type { IDBPTransaction } from 'idb';
 import type { PreparedKey } from '../key/index.ts';
-import type { Find } from '../report/find/index.ts';
 import type { Parcel, ParcelPhoto } from '../report/send/index.ts';
 import { type RestoredTrail, restoreTrail } from '../session/restore.ts';
 import { Connection } from './connection.ts';
@@ -13,6 +12,9 @@ import { faultOfTrail } from './trail.ts';
 
 type Table = AsideRecord['from'];
 type KeyOf<T extends Table> = Tables[T]['key'];
+
+/** Reports that arrived are remembered up to this many, the last ones (ours). */
+export const RECEIPTS = 20;
 
 /** Every method throws StoreUnavailableError or StoreFullError when the device does not keep what it is given. */
 export class LeadwortStore {
@@ -58,41 +60,6 @@ export class LeadwortStore {
       ]);
     }
     return restored;
-  }
-
-  /** Keeps a find and the photographs given; those it had and no longer names are let go. */
-  async writeFind(find: Find, photos: readonly ParcelPhoto[]): Promise<void> {
-    const bare = { ...find, photos: find.photos.map(({ data: _, ...photo }) => photo) };
-    const kept = new Set(find.photos.map(({ id }) => id));
-    const sending = new Set((await this.outbox()).filter((one) => one.find === find.id).flatMap((one) => one.photos));
-    const old = await this.#connection.use((db) => db.getAllKeys('photos', photosOf(find.id)));
-    await this.#write(['finds', 'photos'], (tx) => [
-      tx.objectStore('finds').put({ id: find.id, format: 1, find: bare }),
-      ...photos.map(({ id, blob }) => tx.objectStore('photos').put({ find: find.id, id, format: 1, blob })),
-      ...old.filter(([, id]) => !kept.has(id) && !sending.has(id)).map((key) => tx.objectStore('photos').delete(key)),
-    ]);
-  }
-
-  /** Undefined for none, and for one that had to be set aside. */
-  async readFind(id: string): Promise<Find | undefined> {
-    const raw = await this.#get('finds', id);
-    if (raw === undefined) return undefined;
-    // Late: whoever keeps a trail alone, before the first question, needs no reader of finds.
-    const { FindError, toFind } = await import('../report/find/index.ts');
-    try {
-      return toFind(raw.find);
-    } catch (error) {
-      if (!(error instanceof FindError)) throw error;
-      await this.#setAside('finds', id, raw, error.message).catch(unlessFull);
-      return undefined;
-    }
-  }
-
-  /** All finds that can be read. */
-  async finds(): Promise<readonly Find[]> {
-    const ids = await this.#connection.use((db) => db.getAllKeys('finds'));
-    const finds = await Promise.all(ids.map((id) => this.readFind(id)));
-    return finds.filter((find) => find !== undefined);
   }
 
   async photos(find: string): Promise<readonly ParcelPhoto[]> {
@@ -168,24 +135,26 @@ export class LeadwortStore {
     return all.length === photos.length ? { key, find: text, photos: all } : undefined;
   }
 
-  /** Lets go the photographs of a find that neither the find as it is kept nor a report that has not arrived needs. */
+  /**
+   * Lets go what is needed no more once a report of a find has arrived: its photographs, unless one that has not arrived
+   * needs them, and all receipts but the last `RECEIPTS`.
+   */
   tidy(find: string): Promise<void> {
     return this.#connection.use(async (db) => {
-      const tx = db.transaction(['finds', 'photos', 'outbox'], 'readwrite');
-      const photos = tx.objectStore('photos');
-      const [kept, entries, keys] = await Promise.all([
-        tx.objectStore('finds').get(find),
-        tx.objectStore('outbox').getAll(),
-        photos.getAllKeys(photosOf(find)),
-      ]);
+      const tx = db.transaction(['photos', 'outbox'], 'readwrite');
+      const [photos, outbox] = [tx.objectStore('photos'), tx.objectStore('outbox')];
+      const [entries, keys] = await Promise.all([outbox.getAll(), photos.getAllKeys(photosOf(find))]);
       const unsent = entries.filter((one) => one.find === find && one.state !== 'sent');
+      const needed = new Set(unsent.flatMap((one) => one.photos));
       // What cannot be read may need any of them.
-      if (unsent.some((one) => faultOfEntry(one)) || (kept && !Array.isArray(kept.find?.photos))) return tx.done;
-      const needed = new Set([
-        ...(kept?.find.photos ?? []).map(({ id }) => id),
-        ...unsent.flatMap((one) => one.photos),
+      const free = unsent.some((one) => faultOfEntry(one)) ? [] : keys.filter(([, id]) => !needed.has(id));
+      const sent = entries.filter((one) => one.state === 'sent' && !faultOfEntry(one));
+      const old = sent.sort((a, b) => b.since - a.since).slice(RECEIPTS);
+      await Promise.all([
+        ...free.map((key) => photos.delete(key)),
+        ...old.map(({ key }) => outbox.delete(key)),
+        tx.done,
       ]);
-      await Promise.all([...keys.filter(([, id]) => !needed.has(id)).map((key) => photos.delete(key)), tx.done]);
     });
   }
 

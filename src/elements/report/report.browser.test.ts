@@ -364,6 +364,23 @@ describe('sending', () => {
     expect(kept).toHaveLength(1);
   });
 
+  test('that arrived while the element was off the page is told when it is back', async () => {
+    const { endpoint, came } = receiver('503,503,201');
+    const part = await reporting({ endpoint });
+    await part.fill();
+    await part.press('Send the report');
+    await expect.poll(part.text).toContain('It goes by itself as soon as it can');
+    part.part.remove();
+    window.dispatchEvent(new Event('online'));
+    await expect.poll(async () => (await came()).kept.length).toBe(1);
+    await expect
+      .poll(async () => (await (await queueOf('streambank')).records()).map(({ state }) => state))
+      .not.toContain('waiting');
+    part.holder.append(part.part);
+    await expect.poll(part.text).toContain('It arrived');
+    expect(part.text()).not.toContain('Not sent yet');
+  });
+
   test('that waited and is refused when its turn comes says so, and waits no more', async () => {
     const { endpoint } = receiver('503,503,refuse');
     const part = await reporting({ endpoint });

@@ -137,6 +137,12 @@ export class LeadwortReport extends LeadwortPart {
     if (draft) void paint(this.renderRoot, draft.photos);
   }
 
+  override connectedCallback(): void {
+    super.connectedCallback();
+    // Taken off the page it heard nothing of the queue.
+    if (this.hasUpdated) void this.#listen();
+  }
+
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#stop?.abort();
@@ -178,10 +184,7 @@ export class LeadwortReport extends LeadwortPart {
     });
     void this.#drafting
       .begin()
-      .then(async () => {
-        // A report that waited before this page was opened may have arrived by now.
-        if (this.endpoint) await this.#hear(await this.#watch());
-      })
+      .then(() => this.#listen())
       .catch(() => undefined);
   }
 
@@ -298,12 +301,19 @@ export class LeadwortReport extends LeadwortPart {
     }
   }
 
+  /** What waited before this page was opened, or while the element was off it, may have arrived by now. */
+  async #listen(): Promise<void> {
+    // Without a store nothing has waited.
+    const queue = this.endpoint ? await this.#watch().catch(() => undefined) : undefined;
+    if (queue) await this.#hear(queue);
+  }
+
   /** Hears what became of reports that waited. */
   async #watch(): Promise<Queue> {
     const { queueOf } = await import('./queue.ts');
     const queue = await queueOf(this.#key);
     this.#queue = queue;
-    this.#unwatch ??= queue.subscribe(() => void this.#hear(queue));
+    if (this.isConnected) this.#unwatch ??= queue.subscribe(() => void this.#hear(queue));
     return queue;
   }
 

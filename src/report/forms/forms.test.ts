@@ -5,7 +5,7 @@ import { streambank } from '../../../tests/support/streambank.ts';
 import { en } from '../../words/en.ts';
 import { es } from '../../words/es.ts';
 import { type Find, PHOTOS } from '../find/index.ts';
-import { formWords, MOST_ADDRESS, mailOf, mailto, pageOf, reportOf } from './index.ts';
+import { formWords, MOST_ADDRESS, mailOf, mailto, reportOf } from './index.ts';
 
 const { key } = streambank();
 const WORDS = { en: formWords(en), es: formWords(es) };
@@ -15,7 +15,6 @@ const form = (find: Find, language: 'en' | 'es' = 'en') => ({
   words: WORDS[language],
   units: 'us' as const,
 });
-const page = (find: Find, language: 'en' | 'es' = 'en') => pageOf(form(find, language));
 const mail = (find: Find, language: 'en' | 'es' = 'en') => mailOf(form(find, language));
 const held = { contact: false, exactPlace: false, photos: false };
 
@@ -95,7 +94,7 @@ describe('a report in words', () => {
   test('of another key goes by the names in the find', () => {
     const other = aFind({ key: { id: 'another', version: '9', title: 'Another' } });
     expect(reportOf(form(other)).plant).toBe('Arundo donax');
-    expect(pageOf({ ...form(other), key: undefined })).toContain('Arundo donax');
+    expect(mailOf({ ...form(other), key: undefined }).body).toContain('Arundo donax');
   });
 
   test('has words for every photograph in both languages, and asks for no digging and nothing broken', () => {
@@ -110,10 +109,10 @@ describe('a report in words', () => {
 });
 
 describe('what is held back', () => {
-  test.each(['en', 'es'] as const)('is neither on the page nor in the mail, in %s', (language) => {
+  test.each(['en', 'es'] as const)('is neither on paper nor in the mail, in %s', (language) => {
     const find = aFind({ consent: held }, 'giant-reed', language);
     const { subject, body, short } = mail(find, language);
-    for (const text of [page(find, language), subject, body, short]) {
+    for (const text of [JSON.stringify(reportOf(form(find, language))), subject, body, short]) {
       expect(text).not.toMatch(/30\.26120|98\.87210|Beispiel|555-0142|ana@|low crossing|dog is kind/);
     }
     expect(body).toContain(WORDS[language].own.coarse);
@@ -121,38 +120,11 @@ describe('what is held back', () => {
   });
 });
 
-describe('the page', () => {
-  test('loads nothing, runs nothing, and lets no text out of its place, whatever was written', () => {
-    fc.assert(
-      fc.property(findArbitrary, (find) => {
-        const text = page(find);
-        expect(text).not.toMatch(/<script|javascript:|<iframe|<link|\son\w+=/i);
-        expect(text.match(/<img /g)?.length ?? 0).toBe(find.photos.filter(({ data }) => data).length);
-        // Every sign of an opened element is one of ours.
-        const tags = new Set([...text.matchAll(/<\/?([a-zA-Z][\w-]*)/g)].map(([, name]) => name));
-        for (const name of tags)
-          expect(
-            'html head meta title style body header section h1 h2 p ul li dl dt dd table thead tbody tr th td div figure figcaption img'.split(
-              ' ',
-            ),
-          ).toContain(name);
-      }),
-    );
-  });
-
-  test('shows a picture of the find, and the place of one that travels beside it', () => {
-    expect(page(aFind())).toContain('<img src="data:image/jpeg;base64,aGVsbG8="');
-    const [photo] = aFind().photos;
-    const { data: _, ...beside } = photo ?? ({} as never);
-    expect(page(aFind({ photos: [beside] }))).toContain('1600 × 1200');
-    const drawing = { ...(photo as NonNullable<typeof photo>), type: 'image/svg+xml' };
-    expect(page(aFind({ photos: [drawing] }))).not.toContain('<img');
-  });
-
+describe('what was written', () => {
   test('cannot be disguised by signs that turn the direction of writing', () => {
-    const text = page(aFind({ remarks: 'safe\u202eevil\u0007\u2066' }));
+    const text = JSON.stringify(reportOf(form(aFind({ remarks: 'safe\u202eevil\u0007\u2066' }))));
     expect(text).toContain('safeevil');
-    for (const sign of ['\u202e', '\u0007', '\u2066']) expect(text).not.toContain(sign);
+    expect(text).not.toMatch(/\\u0007|[\u202e\u2066]/);
   });
 });
 
