@@ -41,6 +41,7 @@ const together = [
     name: 'answers',
     test: /elements[\\/](verdict|standing|trail|guidance|term|question)[\\/]define\.ts$|key[\\/]later\.ts$/,
   },
+  { name: 'carried', test: /session[\\/]restore\.ts$|shared[\\/]carried\.ts$/ },
   { name: 'kept', test: /src[\\/]store[\\/](store|drafts)\.ts$|shared[\\/]keep\.ts$|report[\\/]queue\.ts$/ },
   { name: 'common', test: /nearby[\\/]coordinates\.ts$|key[\\/]separation\.ts$|find[\\/]cover\.ts$/ },
   { name: 'nearby', test: /elements[\\/]nearby[\\/]define\.ts$/ },

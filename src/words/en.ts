@@ -16,10 +16,17 @@ export const en: Words = {
       ['technician', 'Trained for this work'],
       ['botanist', 'A botanist'],
     ]),
+    own: (name) => (name ? `${name}, as in practice` : 'Me, as in my practice'),
+    ownSays: (readings) =>
+      `The key now counts on the mistakes you make: ${readings} readings in the practice room. Your answers stay.`,
     language: 'Language',
     stream: 'See the key as a stream',
     lookup: 'Know a name? Look it up',
     print: 'Print the key',
+    copyLink: 'Copy a link to these answers',
+    copied: 'Copied. Whoever opens the link sees your answers, and not who or where you are.',
+    notCopied: 'It could not be copied. Here is the link:',
+    unanswered: 'Please answer until the key says what the plant may be.',
   },
   couplet: {
     ...first.couplet,
@@ -237,6 +244,7 @@ export const en: Words = {
     unavailable:
       'This browser keeps nothing here, as in a private window. Keep this page open. To be safe, make a report and save it as a file.',
     left: 'The key has changed since you were here. Answers that no longer fit were set aside.',
+    link: 'The link to the answers is damaged, or is for another key. You can begin with the first question.',
     elsewhere: 'This plant goes on in another tab. What you answer here takes its place.',
   },
   report: {

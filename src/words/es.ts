@@ -69,10 +69,17 @@ export const es: Words = {
       ['technician', 'Alguien capacitado para este trabajo'],
       ['botanist', 'Alguien que estudió botánica'],
     ]),
+    own: (name) => (name ? `${name}, como en su práctica` : 'Yo, como en mi práctica'),
+    ownSays: (readings) =>
+      `La clave ahora cuenta con los errores que usted suele cometer: ${readings} lecturas en la sala de práctica. Sus respuestas quedan.`,
     language: 'Idioma',
     stream: 'Ver la clave como un arroyo',
     lookup: '¿Sabe un nombre? Búsquelo',
     print: 'Imprimir la clave',
+    copyLink: 'Copiar un enlace a estas respuestas',
+    copied: 'Copiado. Quien abra el enlace ve sus respuestas, pero no quién es usted ni dónde está.',
+    notCopied: 'No se pudo copiar. Este es el enlace:',
+    unanswered: 'Por favor, responda hasta que la clave diga qué planta puede ser.',
     restart: 'Empezar con otra planta',
     restartSure: 'Toque otra vez: se borrarán sus respuestas',
   },
@@ -335,6 +342,7 @@ export const es: Words = {
     unavailable:
       'Este navegador no guarda nada aquí, como en una ventana privada. Deje abierta esta página. Para no perder nada, haga un aviso y guárdelo como archivo.',
     left: 'La clave ha cambiado desde su última visita. Se apartaron las respuestas que ya no sirven.',
+    link: 'El enlace a las respuestas está dañado o es de otra clave. Puede empezar por la primera pregunta.',
     elsewhere: 'Esta planta sigue en otra pestaña. Lo que conteste aquí ocupará su lugar.',
   },
   report: {

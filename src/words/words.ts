@@ -36,7 +36,7 @@ export interface Words {
   readonly term: TermWords;
   readonly portrait: PortraitWords;
   /** Answers that are not kept on this device, or not as they were. */
-  readonly keep: Readonly<Record<'full' | 'unavailable' | 'left' | 'elsewhere', string>>;
+  readonly keep: Readonly<Record<'full' | 'unavailable' | 'left' | 'elsewhere' | 'link', string>>;
   /** What leads to people and opens a report; the report has words of its own. */
   readonly report: {
     readonly open: string;
@@ -66,11 +66,20 @@ export interface KeyWords {
   readonly observer: string;
   /** For kinds of observer that many keys have; others are shown by their id. */
   readonly observers: ReadonlyMap<string, string>;
+  /** To be read as whoever practised on this device reads; the name may be empty. */
+  readonly own: (name: string) => string;
+  readonly ownSays: (readings: number) => string;
   readonly language: string;
   /** Opens the stream. */
   readonly stream: string;
   readonly lookup: string;
   readonly print: string;
+  /** Copies the page's address with the answers in it; then that it was copied, or where it can be copied by hand. */
+  readonly copyLink: string;
+  readonly copied: string;
+  readonly notCopied: string;
+  /** Why a form that asks for an answer is held. */
+  readonly unanswered: string;
   readonly restart: string;
   readonly restartSure: string;
 }

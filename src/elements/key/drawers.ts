@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { Settings } from '../../contexts/index.ts';
 import type { RequestName, Requests, Snapshot } from '../../session/index.ts';
 import type { LatePart } from '../shared/late.ts';
+import { renderCopy } from './copying.ts';
 import { renderSettings } from './settings.ts';
 
 /** What these need of the element they stand in. */
@@ -10,10 +11,12 @@ export interface Page {
   readonly host: {
     lang: string;
     units: string;
+    requestUpdate(): void;
     readonly areas: string;
     readonly contactPhone: string;
     readonly contactEmail: string;
     readonly endpoint: string;
+    readonly linkParameter: string;
   };
   readonly settings: Settings;
   /** Drawers that stand open. */
@@ -77,6 +80,7 @@ export function renderFoot(page: Page, snapshot: Snapshot, restart: unknown): Te
   const { key } = settings.words;
   return html`${renderDrawer(page, 'names', key.lookup, html`<leadwort-names></leadwort-names>`)}
     <div class="set">${renderSettings(host, snapshot, settings, send)}</div>
+    ${host.linkParameter && snapshot.trail.length > 0 ? renderCopy(host.linkParameter, snapshot, settings) : nothing}
     ${restart}
     ${
       snapshot.prepared.key.couplets.length > 0

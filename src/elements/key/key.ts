@@ -43,13 +43,15 @@ const WIDE = 60;
  * @csspart report - The report, when somebody opened it.
  * @csspart comparison - Plants side by side, when somebody asked for it.
  * @csspart foot - Settings, names, and the start with a new plant.
+ * @fires {CustomEvent} leadwort-started - The first thing was said of a new plant: `{key, version}`.
+ * @fires {CustomEvent} leadwort-answered - The session took an answer, or one passed over: `{character, number}`.
  * @fires {CustomEvent} leadwort-answer - A question was answered or passed over.
  * @fires {CustomEvent} leadwort-verdict - The kind of verdict or the leading taxon changed: `{kind, taxa}`.
  * @fires {CustomEvent} leadwort-guidance - What to do about a taxon was opened: `{taxon}`.
  * @fires {CustomEvent} leadwort-comparison - Plants were asked to be shown side by side; none when that was closed: `{taxa}`.
  * @fires {CustomEvent} leadwort-help - A way to reach somebody was opened: `{programme, how}`.
  * @fires {CustomEvent} leadwort-report - A report arrived, or was taken out otherwise: `{how}`.
- * @fires {CustomEvent} leadwort-keep - The answers are not kept, or not as they were: `{trouble}`.
+ * @fires {CustomEvent} leadwort-keep - The answers are not kept, or not as they were: `{trouble, reason}`.
  * @attr {string} lang - Language of the words; else the nearest `lang` on the page.
  * @cssprop --leadwort-ink - Colour of text.
  * @cssprop --leadwort-paper - Colour behind it.

@@ -10,8 +10,10 @@ import { sessionStyles } from './session.styles.ts';
  * @tag leadwort-session
  * @slot - Any content; the parts in it share the key and the answers.
  * @csspart status - What is said while the key loads, or why it did not.
+ * @fires {CustomEvent} leadwort-started - The first thing was said of a new plant: `{key, version}`.
+ * @fires {CustomEvent} leadwort-answered - The session took an answer, or one passed over: `{character, number}`.
  * @fires {CustomEvent} leadwort-verdict - The kind of verdict or the leading taxon changed: `{kind, taxa}`.
- * @fires {CustomEvent} leadwort-keep - The answers are not kept, or not as they were: `{trouble}`.
+ * @fires {CustomEvent} leadwort-keep - The answers are not kept, or not as they were: `{trouble, reason}`.
  * @attr {string} lang - Language of the words; else the nearest `lang` on the page.
  */
 export class LeadwortSession extends LeadwortHolder {

@@ -8,6 +8,13 @@ export interface LeadwortEvents {
    * speaks of no character is no answer.
    */
   'leadwort-answer': KeyAnswer & { readonly couplet?: number };
+  /** The first thing was said of a new plant. Fired by the element that holds the session. */
+  'leadwort-started': { readonly key: string; readonly version: string };
+  /**
+   * The session took an answer, a changed one, or one passed over: of which character, and its place among the answers
+   * from 1; not what was said. Fired by the element that holds the session.
+   */
+  'leadwort-answered': { readonly character: string; readonly number: number };
   /** The kind of verdict or the leading taxon changed. Fired by the element that holds the session. */
   'leadwort-verdict': { readonly kind: VerdictKind; readonly taxa: readonly string[] };
   /** What to do about a taxon was opened. Fired by the guidance. */
@@ -26,9 +33,14 @@ export interface LeadwortEvents {
   'leadwort-report': { readonly how: 'sent' | 'mail' | 'print' | 'file' | 'map' | 'table' };
   /**
    * About answers kept on the device: there is no room, or nothing can be kept; some no longer fit the key and were set
-   * aside (`left`); the same ones were changed in another tab (`elsewhere`). Fired by the element that holds the session.
+   * aside (`left`); the same ones were changed in another tab (`elsewhere`); the page's address holds none that can be read
+   * (`link`). `reason`, of an address alone: which characters were left, or what is wrong with which field. Fired by the
+   * element that holds the session.
    */
-  'leadwort-keep': { readonly trouble: 'full' | 'unavailable' | 'left' | 'elsewhere' };
+  'leadwort-keep': {
+    readonly trouble: 'full' | 'unavailable' | 'left' | 'elsewhere' | 'link';
+    readonly reason?: string;
+  };
   /** A round of practice or a final test ended; it says nothing of how it went. Fired by the practice room. */
   'leadwort-practice': { readonly course: string; readonly kind: 'round' | 'test'; readonly looks: number };
   /** A review was written into a report; `find` is the id of the report. Fired by the review. */

@@ -2,12 +2,16 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { describeProblem, KeyContentError } from '../../key/index.ts';
+import { flag } from './flag.ts';
 import { Provider, type ProviderOptions } from './provider.ts';
 
 /** How many mistakes of a key are shown to whoever opens the page. */
 const SHOWN = 5;
 
 export abstract class LeadwortHolder extends LitElement implements ProviderOptions {
+  /** A field of the form around it, once it has a name. */
+  static readonly formAssociated = true;
+
   /** Address of the key's bundle, resolved against the page. */
   @property() src = '';
   /** `us` or `metric`; the key's own when left out. */
@@ -27,7 +31,29 @@ export abstract class LeadwortHolder extends LitElement implements ProviderOptio
    */
   @property() keep: string | boolean | null = null;
 
+  /** Name of a parameter of the page's address that holds the answers; without it the address is neither read nor changed. */
+  @property({ attribute: 'link-parameter' }) linkParameter = '';
+  /** Name under which a form sends what the key says, as JSON. */
+  @property({ reflect: true }) name: string | undefined;
+  /** Holds a form that the element is a named field of until a verdict stands. */
+  @property({ converter: flag }) required = false;
+
+  /** What the browser gave back of an earlier visit. @internal */
+  formState = '';
+
   protected readonly provider = new Provider(this);
+
+  /** The form was reset: a new plant. @internal */
+  formResetCallback(): void {
+    const { state } = this.provider;
+    if (state.phase === 'ready') state.store.request('restart', {});
+  }
+
+  /** The page was come back to. @internal */
+  formStateRestoreCallback(state: unknown): void {
+    this.formState = `${state}`;
+    if (this.provider.state.phase !== 'empty') void this.provider.reload();
+  }
 
   /** What to say while there is no key: that it comes, or why it does not. Nothing once it is there. */
   protected renderStatus(): TemplateResult {

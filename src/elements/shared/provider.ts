@@ -4,8 +4,8 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { albumContext, type Settings, sessionContext, settingsContext } from '../../contexts/index.ts';
 import type { Album, Month, PreparedKey } from '../../key/index.ts';
 import { type SessionStart, SessionStore } from '../../session/index.ts';
-import type { TrailKeeper } from '../../store/index.ts';
 import { type FirstWords, first, type Words, wordsFor } from '../../words/index.ts';
+import type { Carrier, Carry } from './carried.ts';
 import { fire } from './events.ts';
 import { languageAt, watchLanguage } from './language.ts';
 import { loadKey } from './load.ts';
@@ -19,6 +19,10 @@ export interface ProviderOptions {
   readonly headingLevel: number;
   readonly images: string;
   readonly keep: string | boolean | null;
+  readonly linkParameter: string;
+  readonly name: string | undefined;
+  readonly required: boolean;
+  formState: string;
 }
 
 export type ProviderState =
@@ -69,7 +73,7 @@ export class Provider implements ReactiveController {
   #verdict = '';
   #stopLanguage: (() => void) | undefined;
   #stopSession: (() => void) | undefined;
-  #keeper: TrailKeeper | undefined;
+  #carriers: readonly Carrier[] = [];
 
   constructor(host: Host) {
     this.#host = host;
@@ -97,7 +101,7 @@ export class Provider implements ReactiveController {
   hostDisconnected(): void {
     this.#stopLanguage?.();
     this.#stopSession?.();
-    this.#keeper?.pause();
+    for (const one of this.#carriers) one.pause();
     if (this.#state.phase !== 'loading') return;
     this.#load?.abort();
     this.#loaded = undefined;
@@ -114,7 +118,8 @@ export class Provider implements ReactiveController {
   /** Fetches the key anew; the session starts over. */
   async reload(): Promise<void> {
     this.#load?.abort();
-    this.#keeper?.close();
+    for (const one of this.#carriers) one.close();
+    this.#carriers = [];
     const load = new AbortController();
     this.#load = load;
     this.#loaded = this.#host.src;
@@ -156,14 +161,31 @@ export class Provider implements ReactiveController {
     this.#share();
   }
 
-  /** What was kept of an earlier visit. Without it, and where nothing can be kept, a person starts afresh. */
+  /**
+   * What was kept of an earlier visit, what the page's address holds or what the browser gives back to a form; the last of
+   * these counts. Without it, and where nothing can be had, a person starts afresh.
+   */
   async #kept(prepared: PreparedKey, load: AbortController): Promise<SessionStart | undefined> {
-    const { keep } = this.#host;
-    const late = /^(null|undefined|false)$/.test(`${keep}`) ? undefined : import('./keep.ts');
-    const kept = await late?.then(({ keepTrail }) => keepTrail(this.#host, prepared)).catch(() => undefined);
-    if (load.signal.aborted) kept?.keeper.close();
-    else this.#keeper = kept?.keeper;
-    return kept?.restored?.start;
+    const host = this.#host;
+    const carries: (false | '' | undefined | Promise<{ carry: Carry }>)[] = [
+      !/^(null|undefined|false)$/.test(`${host.keep}`) && import('./keep.ts'),
+      host.linkParameter && import('./linked.ts'),
+      host.name && import('./formed.ts'),
+    ];
+    const all = await Promise.all(
+      carries.map(async (late) => {
+        try {
+          return late && (await (await late).carry(host, prepared));
+        } catch {
+          return undefined;
+        }
+      }),
+    );
+    const found = all.filter((one) => !!one);
+    const carriers = found.map(({ keeper }) => keeper);
+    if (load.signal.aborted) for (const one of carriers) one.close();
+    else this.#carriers = carriers;
+    return found.findLast(({ restored }) => restored)?.restored?.start;
   }
 
   #start(prepared: PreparedKey, kept?: SessionStart): SessionStore {
@@ -196,8 +218,17 @@ export class Provider implements ReactiveController {
       return { kind, taxa, mark: `${kind} ${taxa[0] ?? ''}` };
     };
     this.#verdict = told().mark;
-    this.#keeper?.follow(store);
+    for (const one of this.#carriers) one.follow(store);
+    let { trail } = store.snapshot;
     this.#stopSession = store.subscribe(() => {
+      const before = trail;
+      ({ trail } = store.snapshot);
+      const at = trail.findIndex((answer) => !before.includes(answer));
+      if (at >= 0) {
+        const { id, version } = store.snapshot.prepared.key;
+        if (before.length === 0) fire(this.#host, 'leadwort-started', { key: id, version });
+        fire(this.#host, 'leadwort-answered', { character: trail[at]?.character as string, number: at + 1 });
+      }
       const { kind, taxa, mark } = told();
       const changed = mark !== this.#verdict;
       this.#verdict = mark;

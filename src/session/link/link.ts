@@ -47,11 +47,15 @@ const SIZE = /^\d+(?:\.\d+)?(?:e[+-]?\d+)?$/;
 
 type Told = Pick<Snapshot, 'prepared' | 'month' | 'observer' | 'way' | 'trail' | 'turns'>;
 
+/** Of a page that says no language in order: undetermined (BCP 47). */
+const UNDETERMINED = 'und';
+
 /** The session as text. The seconds that looks took stay behind: they say more of the person than of the plant. */
 export function writeLink({ prepared, month, observer, way, trail, turns }: Told, language: string): string {
   const { id, version } = prepared.key;
   const said = turns.map(({ couplet, lead }) => `${couplet}-${lead ?? SKIPPED}`).join(PART);
-  return [FORM, id, version, language, month, observer, way[0], said, ...trail.map(writeAnswer)].join(FIELD);
+  const tag = LANGUAGE.test(language) ? language : UNDETERMINED;
+  return [FORM, id, version, tag, month, observer, way[0], said, ...trail.map(writeAnswer)].join(FIELD);
 }
 
 function writeAnswer(answer: KeyAnswer): string {
