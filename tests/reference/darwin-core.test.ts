@@ -64,7 +64,8 @@ describe('the columns', () => {
         // A quantity and what it counts go together.
         expect(told.organismQuantity === '').toBe(told.organismQuantityType === '');
         // No doubt inside the name.
-        if (find.review?.name === undefined && !find.sought) expect(told.scientificName).not.toMatch(/\bcf\.|\baff\.|\?/);
+        if (find.review?.name === undefined && !find.sought)
+          expect(told.scientificName).not.toMatch(/\bcf\.|\baff\.|\?/);
         // One line of JSON.
         expect(told.dynamicProperties).not.toMatch(/[\r\n]/);
         // Answers are about a plant that was seen.
