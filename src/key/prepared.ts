@@ -32,11 +32,23 @@ export interface PreparedKey {
   readonly taxonIndex: ReadonlyMap<string, number>;
 }
 
-export function prepareKey(key: Key): PreparedKey {
+export interface Reading {
+  /**
+   * Id of a character -> share of readings that are wrong, instead of the key's own; more than 0, less than 1. How much
+   * of it can be told apart from guessing is the engine's affair, as of the key's own shares.
+   */
+  readonly misread?: ReadonlyMap<string, number>;
+}
+
+/** @throws RangeError for a character that the key does not have, and for what is no such share */
+export function prepareKey(key: Key, { misread }: Reading = {}): PreparedKey {
   const taxonIndex = new Map(key.taxa.map((taxon, t) => [taxon.id, t]));
+  const characterIndex = new Map(key.characters.map((c, i) => [c.id, i]));
+  for (const [id, share] of misread ?? [])
+    if (!characterIndex.has(id) || !(share > 0 && share < 1)) throw new RangeError(`misread ${id} ${share}`);
   const matrix = compileMatrix({
     taxa: key.taxa.map(taxonSpec),
-    characters: key.characters.map((character) => characterSpec(key, character)),
+    characters: key.characters.map((character) => characterSpec(key, character, misread?.get(character.id))),
     pairs: key.lookalikes.map(({ taxa: [a, b], needs }) => ({
       a: taxonIndex.get(a) as number,
       b: taxonIndex.get(b) as number,
@@ -46,13 +58,7 @@ export function prepareKey(key: Key): PreparedKey {
     kin: KIN,
     rates: USUAL_RATES,
   });
-  return {
-    key,
-    matrix,
-    gains: new GainTable(matrix),
-    taxonIndex,
-    characterIndex: new Map(key.characters.map((c, i) => [c.id, i])),
-  };
+  return { key, matrix, gains: new GainTable(matrix), taxonIndex, characterIndex };
 }
 
 const taxonSpec = (taxon: Taxon): TaxonSpec => ({
@@ -62,13 +68,13 @@ const taxonSpec = (taxon: Taxon): TaxonSpec => ({
   concern: taxon.status === 'invasive',
 });
 
-function characterSpec(key: Key, character: Character): CharacterSpec {
+function characterSpec(key: Key, character: Character, misread = character.misread): CharacterSpec {
   const index = new Map(character.states.map((state, s) => [state.id, s]));
   return {
     id: character.id,
     kind: character.kind,
     states: character.states.map((state) => state.id),
-    misread: character.misread,
+    misread,
     mixups: character.mixups.map(({ states: [a, b], share }) => ({
       a: index.get(a) as number,
       b: index.get(b) as number,

@@ -16,6 +16,7 @@ export {
 export { type Deciding, decidingOf, isTold, usualState } from './judge/telling.ts';
 export { type Confusion, confusionOf } from './learner/confusion.ts';
 export { type LearnerFigures, learnerFigures, median } from './learner/figures.ts';
+export { ENOUGH_READINGS, type OwnReading, ownReading } from './learner/own.ts';
 export { type Read, rateOf, readingRates, readingsIn } from './learner/rates.ts';
 export { dayOf, RECALL, type Readiness, type ReadinessRule, readinessOf } from './learner/readiness.ts';
 export { type Calibration, MEANT, surenessOf } from './learner/sureness.ts';

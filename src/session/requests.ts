@@ -1,5 +1,5 @@
 // What may be asked of a session, and what each request does: one table.
-import type { KeyAnswer, Month } from '../key/index.ts';
+import type { KeyAnswer, Month, PreparedKey } from '../key/index.ts';
 import { SessionError } from './error.ts';
 import { type Fork, type Forks, forkAt } from './forks.ts';
 import type { SessionState, Way } from './state.ts';
@@ -27,6 +27,8 @@ export interface Requests {
   way: { way: Way };
   month: { month: Month };
   observer: { observer: string };
+  /** Goes on with the same key made ready for another reader; the answers stay. */
+  reading: { prepared: PreparedKey; observer: string };
   /** Starts a new plant; month and observer stay. */
   restart: Record<never, never>;
 }
@@ -109,5 +111,6 @@ export const effects: Effects = {
   },
   month: (state, { month }) => ({ ...state, month }),
   observer: (state, { observer }) => ({ ...state, observer }),
+  reading: (state, { prepared, observer }) => ({ ...state, prepared, observer }),
   restart: ({ from: _, ...state }) => ({ ...unchosen(state), trail: [], turns: [], onward: false }),
 };

@@ -9,6 +9,8 @@ export type Way = 'couplets' | 'free';
 
 /** What is kept between requests; everything else follows from it and the key. */
 export interface SessionState {
+  /** The key, made ready for whoever reads. */
+  readonly prepared: PreparedKey;
   readonly month: Month;
   /** Id of a kind of observer of the key. */
   readonly observer: string;
@@ -55,7 +57,6 @@ export interface Asked {
 
 /** A frozen picture of the session: all that an element draws. */
 export interface Snapshot extends SessionState {
-  readonly prepared: PreparedKey;
   readonly identification: Identification;
   /** Undefined when there is nothing more to ask, or the verdict stands and nobody asked to go on. */
   readonly question?: Question;

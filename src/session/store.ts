@@ -31,7 +31,6 @@ export function observersOf(key: Key): string[] {
 const STILL_FITS = 0.02;
 
 export class SessionStore {
-  readonly #prepared: PreparedKey;
   readonly #listeners = new Set<() => void>();
   readonly #clock: (() => number) | undefined;
   /** When the session last changed: what is asked now has been asked since then. */
@@ -43,10 +42,10 @@ export class SessionStore {
   constructor(prepared: PreparedKey, start: SessionStart) {
     const observer = start.observer ?? (observersOf(prepared.key)[0] as string);
     const checked = readInquiry(prepared, { month: start.month, observer, answers: start.trail ?? [] });
-    this.#prepared = prepared;
     this.#clock = start.clock;
     this.#since = start.clock?.();
     this.#state = {
+      prepared,
       month: checked.month,
       observer: checked.observer,
       trail: checked.answers,
@@ -55,7 +54,7 @@ export class SessionStore {
       way: forksOf(prepared) ? (start.way ?? 'couplets') : 'free',
       turns: start.turns ?? [],
     };
-    this.#snapshot = draw(prepared, this.#state);
+    this.#snapshot = draw(this.#state);
   }
 
   get snapshot(): Snapshot {
@@ -64,12 +63,15 @@ export class SessionStore {
 
   /** Carries out a request and tells whoever listens. @throws SessionError, AnswersError; the session then stays as it was. */
   request<Name extends RequestName>(name: Name, detail: Requests[Name]): void {
-    const next = effects[name](this.#state, detail, forksOf(this.#prepared));
-    if (next.chosen !== undefined && !this.#prepared.characterIndex.has(next.chosen))
-      throw new SessionError(`the key has no character ${next.chosen}`);
-    readInquiry(this.#prepared, { month: next.month, observer: next.observer, answers: next.trail });
+    const before = this.#state.prepared;
+    const next = effects[name](this.#state, detail, forksOf(before));
+    const { prepared, chosen } = next;
+    if (prepared.key !== before.key) throw new SessionError('a session keeps its key');
+    if (chosen !== undefined && !prepared.characterIndex.has(chosen))
+      throw new SessionError(`the key has no character ${chosen}`);
+    readInquiry(prepared, { month: next.month, observer: next.observer, answers: next.trail });
     this.#state = this.#timed(next);
-    this.#snapshot = draw(this.#prepared, this.#state);
+    this.#snapshot = draw(this.#state);
     for (const listener of [...this.#listeners]) listener();
   }
 
@@ -93,7 +95,8 @@ export class SessionStore {
   }
 }
 
-function draw(prepared: PreparedKey, state: SessionState): Snapshot {
+function draw(state: SessionState): Snapshot {
+  const { prepared } = state;
   const identification = identify(prepared, { month: state.month, observer: state.observer, answers: state.trail });
   const [lead] = identification.standing;
   const within = (lead?.probability ?? 0) * STILL_FITS;
@@ -112,7 +115,6 @@ function draw(prepared: PreparedKey, state: SessionState): Snapshot {
   return Object.freeze({
     ...state,
     trail: Object.freeze([...state.trail]),
-    prepared,
     identification,
     fitting: identification.standing.filter((s) => s.probability >= within).length,
     natives: identification.standing.reduce((sum, s) => sum + (native.has(s.taxon) ? s.probability : 0), 0),

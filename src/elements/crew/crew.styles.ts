@@ -7,35 +7,26 @@ export const styles = css`
   section { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.6em; margin-block-start: 0.75em; }
   section [role='heading'] { font-size: 1.2em; }
   .intro, section > .quiet { max-inline-size: 44em; }
-  .go { display: flex; flex-wrap: wrap; gap: 0.6em; align-items: center; }
-  .pick { display: inline-flex; align-items: center; min-block-size: max(3em, 48px); cursor: pointer; }
-  .pick:focus-within { outline: 0.2em solid var(--reed); outline-offset: 0.15em; }
   .faults { display: grid; gap: 0.4em; border-inline-start: 0.35em solid var(--rust); background: var(--silt); border-radius: var(--radius); padding: 0.75em 1em; overflow-wrap: anywhere; }
-  .faults ul { padding-inline-start: 1em; font-size: 0.94em; }
   .people li { display: flex; flex-wrap: wrap; gap: 0 1em; align-items: center; justify-content: space-between; max-inline-size: 44em; border-block-end: 1px solid color-mix(in srgb, var(--line) 35%, transparent); }
   .choices { display: flex; flex-wrap: wrap; gap: 1em; }
-  .field { display: grid; gap: 0.3em; align-content: start; flex: 1 1 14em; max-inline-size: 28em; }
-  .field > span { font-weight: 700; }
-  .field :is(select, input) { inline-size: 100%; min-block-size: max(3em, 48px); padding: 0.4em 0.7em; border: 0.1em solid var(--line); border-radius: var(--radius); background: var(--paper); }
+  .field { align-content: start; flex: 1 1 14em; }
+  .field :is(select, input) { inline-size: 100%; }
   .ready-table thead small { display: block; font-weight: 400; line-height: 1.25; }
   .ready-table :is(th, td) { padding-block: 0.1em; }
   .ready-table tbody th { position: sticky; inset-inline-start: 0; z-index: 1; inline-size: 12em; min-inline-size: 6.5em; padding-inline-end: 0.7em; background: var(--paper); overflow-wrap: break-word; hyphens: auto; }
   .cell { display: inline-flex; flex-wrap: wrap; align-items: center; gap: 0.15em 0.4em; inline-size: 100%; min-inline-size: 5.5em; padding: 0.2em 0.5em; border: 0.1em solid transparent; border-radius: var(--radius); background: none; text-align: start; line-height: 1.2; }
-  .cell:hover { border-color: var(--line); }
   .cell[aria-expanded='true'] { border-color: var(--reed); background: var(--silt); }
   .yes { font-weight: 700; color: var(--reed); }
   .why td { padding: 0 0 0.6em; }
   .why p { position: sticky; inset-inline-start: 0; inline-size: max-content; max-inline-size: min(40em, 100cqi); padding: 0.6em 0.9em; border-inline-start: 0.35em solid var(--reed); background: var(--silt); border-radius: var(--radius); }
   .paper { display: none; }
   .lessons { list-style: decimal; padding-inline-start: 1.6em; display: grid; gap: 0.9em; max-inline-size: 44em; }
-  .lessons li::marker { font-weight: 700; }
   .lessons li > * { display: block; }
   .lessons .figures { display: flex; flex-wrap: wrap; gap: 0 0.8em; align-items: center; }
-  .lessons small { color: var(--mud); }
-  .tips { list-style: disc; padding-inline-start: 1.2em; }
+  .tips, .faults ul { list-style: disc; padding-inline-start: 1.2em; }
   .tips > li { display: list-item; }
   .alarms { color: var(--rust); font-weight: 600; }
-  summary { display: flex; align-items: center; font-weight: 600; color: var(--reed); text-decoration: underline; text-underline-offset: 0.2em; }
   pre { margin: 0; padding: 0.75em 1em; border-radius: var(--radius); background: var(--silt); overflow-x: auto; }
   @media (forced-colors: active) {
     .cell, .faults, .why p { border-color: ButtonText; }
@@ -52,6 +43,5 @@ export const styles = css`
     details::details-content { content-visibility: visible; block-size: auto; }
     summary { display: none; }
     tr, li { break-inside: avoid; }
-    [role='heading'] { break-after: avoid; }
   }
 `;

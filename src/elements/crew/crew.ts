@@ -1,4 +1,4 @@
-import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Course, PreparedKey } from '../../key/index.ts';
 import {
@@ -9,13 +9,13 @@ import {
   peopleIn,
   plantsCsv,
 } from '../../practice/index.ts';
-import { type PracticeWords, practiceWords } from '../../words/practice/index.ts';
-import { figureStyles } from '../figures/figures.styles.ts';
+import type { PracticeWords } from '../../words/practice/index.ts';
+import { choiceStyles, figureStyles } from '../figures/figures.styles.ts';
 import type { View } from '../practice/feedback.ts';
 import { dayIn } from '../practice/figures.ts';
 import { courseName } from '../practice/home.ts';
+import { saveFile, WordedPart } from '../practice/worded.ts';
 import { fetchText } from '../shared/load.ts';
-import { LeadwortPart } from '../shared/part.ts';
 import { shared } from '../shared/styles.ts';
 import { renderAgreement, renderCover } from './agreement.ts';
 import { styles } from './crew.styles.ts';
@@ -45,8 +45,8 @@ const isDay = (day: string): boolean => /^\d{4}-\d\d-\d\d$/.test(day) && !Number
  * @csspart avoid - Characters that are misread more often than the key believes.
  * @csspart agreement - Whether two people say the same.
  */
-export class LeadwortCrew extends LeadwortPart {
-  static override styles = [shared, figureStyles, styles];
+export class LeadwortCrew extends WordedPart {
+  static override styles = [shared, figureStyles, choiceStyles, styles];
 
   /** Addresses of example files, blanks between, against the page's own; fetched when their button is pressed. */
   @property() files = '';
@@ -59,13 +59,11 @@ export class LeadwortCrew extends LeadwortPart {
   /** Milliseconds since 1970. */
   @property({ attribute: false }) clock: () => number = () => Date.now();
 
-  @state() private words: PracticeWords | undefined;
   @state() private faults: readonly Fault[] = [];
   @state() private news: ((words: PracticeWords) => string) | undefined;
   @state() private told: Cell | undefined;
   @state() private over = false;
 
-  #language: string | undefined;
   #reckoned: { readonly of: readonly unknown[]; readonly figures: CrewFigures } | undefined;
   #moved = false;
 
@@ -86,20 +84,6 @@ export class LeadwortCrew extends LeadwortPart {
       event.preventDefault();
       void this.#open([...(event.dataTransfer?.files ?? [])]);
     });
-  }
-
-  protected override willUpdate(_changed: PropertyValues): void {
-    const language = this.settings?.language;
-    if (language === this.#language || language === undefined) return;
-    this.#language = language;
-    practiceWords(language).then(
-      (words) => {
-        if (language === this.#language) this.words = words;
-      },
-      () => {
-        this.#language = undefined;
-      },
-    );
   }
 
   protected override updated(): void {
@@ -160,15 +144,6 @@ export class LeadwortCrew extends LeadwortPart {
       this.#reckoned = { of, figures: crewFigures(prepared, course, this.#counted, now) };
     }
     return this.#reckoned.figures;
-  }
-
-  #save(name: string, text: string): void {
-    const address = URL.createObjectURL(new Blob([text], { type: 'text/csv' }));
-    const link = document.createElement('a');
-    link.href = address;
-    link.download = name;
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(address), 60_000);
   }
 
   protected override render(): TemplateResult | typeof nothing {
@@ -247,8 +222,8 @@ export class LeadwortCrew extends LeadwortPart {
     figures: CrewFigures,
     heading: (text: string) => TemplateResult,
   ): TemplateResult {
-    const plants = () => this.#save(`${course.id}-plants.csv`, plantsCsv(course.id, figures.members));
-    const looks = () => this.#save('looks.csv', attemptsCsv(peopleIn(prepared.key.id, this.#counted).people));
+    const plants = () => saveFile(`${course.id}-plants.csv`, 'text/csv', plantsCsv(course.id, figures.members));
+    const looks = () => saveFile('looks.csv', 'text/csv', attemptsCsv(peopleIn(prepared.key.id, this.#counted).people));
     return html`<section class="taking">
       ${heading(words.crew.take)}
       <div class="go">

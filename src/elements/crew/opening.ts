@@ -62,7 +62,7 @@ export function renderPeople(
     </ul>
     ${otherKey.map(({ id, name, key }) => {
       const called = name || words.crew.unnamed(1);
-      return html`<p class="left">${words.crew.otherKey(called, key)} ${out(id, called)}</p>`;
+      return html`<p>${words.crew.otherKey(called, key)} ${out(id, called)}</p>`;
     })}
-    ${conflicts.length > 0 ? html`<p class="left">${words.crew.conflicts(conflicts.length)}</p>` : nothing}`;
+    ${conflicts.length > 0 ? html`<p>${words.crew.conflicts(conflicts.length)}</p>` : nothing}`;
 }

@@ -1,5 +1,16 @@
 import { css } from 'lit';
 
+/** Of choices around figures, and of files that come and go. */
+export const choiceStyles = css`
+  summary { display: flex; align-items: center; font-weight: 600; color: var(--reed); text-decoration: underline; text-underline-offset: 0.2em; }
+  .go { display: flex; flex-wrap: wrap; gap: 0.6em; align-items: center; }
+  .field { display: grid; gap: 0.3em; max-inline-size: 24em; }
+  .field span { font-weight: 700; }
+  .field :is(input, select) { min-block-size: max(3em, 48px); padding: 0.4em 0.7em; border: 0.1em solid var(--line); border-radius: var(--radius); background: var(--paper); }
+  .pick { display: inline-flex; align-items: center; min-block-size: max(3em, 48px); cursor: pointer; }
+  .pick:focus-within { outline: 0.2em solid var(--reed); outline-offset: 0.15em; }
+`;
+
 export const figureStyles = css`
   .scroll { overflow-x: auto; max-inline-size: 100%; }
   table { border-collapse: collapse; font-size: 0.94em; }

@@ -9,3 +9,6 @@ import { LeadwortPracticeRun } from './run.ts';
 
 define('leadwort-practice-run', LeadwortPracticeRun);
 define('leadwort-practice', LeadwortPractice);
+
+// For the key's settings, in the file of the room: whoever practised on a device has it there.
+export { ownOf } from './own.ts';

@@ -21,7 +21,7 @@ export const styles = css`
   .ways { display: grid; gap: 1em; }
   .ways .solid, .ways .outline { inline-size: 100%; }
   .ways .quiet { margin-block-start: 0.35em; }
-  .pair, .go { display: flex; flex-wrap: wrap; gap: 0.6em; align-items: center; }
+  .pair { display: flex; flex-wrap: wrap; gap: 0.6em; align-items: center; }
   .leave { justify-self: start; }
 
   .task { display: grid; grid-template-columns: minmax(0, 1fr); gap: 1em; }
@@ -39,7 +39,6 @@ export const styles = css`
   .read .close { display: block; max-inline-size: 12em; }
   .photos { display: flex; gap: 0.6em; overflow-x: auto; }
   .photos .photo { position: static; inline-size: 14em; block-size: auto; border-radius: var(--radius); }
-  summary { display: flex; align-items: center; font-weight: 600; color: var(--reed); text-decoration: underline; text-underline-offset: 0.2em; }
   dl > div { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1.4fr); gap: 0.75em; padding-block: 0.3em; border-block-end: 1px solid color-mix(in srgb, var(--line) 30%, transparent); overflow-wrap: anywhere; }
   dt { color: var(--mud); }
   dd { margin: 0; }
@@ -63,12 +62,7 @@ export const styles = css`
   .every article { padding-block: 0.8em; }
   section { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.5em; margin-block-start: 1em; }
 
-  .field { display: grid; gap: 0.3em; max-inline-size: 24em; }
-  .field span { font-weight: 700; }
-  .field input { min-block-size: max(3em, 48px); padding: 0.4em 0.7em; border: 0.1em solid var(--line); border-radius: var(--radius); background: var(--paper); }
   .file { display: grid; gap: 1em; }
-  .pick { display: inline-flex; align-items: center; min-block-size: max(3em, 48px); cursor: pointer; }
-  .pick:focus-within { outline: 0.2em solid var(--reed); outline-offset: 0.15em; }
   .record { border: 1px solid var(--line); border-radius: var(--radius); padding: 1em; }
   .record .title { font-size: 1.2em; }
   .sign { display: grid; grid-template-columns: repeat(auto-fit, minmax(9em, 1fr)); gap: 3em 1.5em; margin-block-start: 3em; }

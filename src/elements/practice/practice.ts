@@ -19,12 +19,11 @@ import {
   writeRecord,
 } from '../../practice/index.ts';
 import type { Learner } from '../../store/practice.ts';
-import { type PracticeWords, practiceWords } from '../../words/practice/index.ts';
-import { figureStyles } from '../figures/figures.styles.ts';
+import type { PracticeWords } from '../../words/practice/index.ts';
+import { choiceStyles, figureStyles } from '../figures/figures.styles.ts';
 import type { Sureness } from '../shared/asking.ts';
 import { drawingStyles } from '../shared/drawing.styles.ts';
 import { fire } from '../shared/events.ts';
-import { LeadwortPart } from '../shared/part.ts';
 import { statusStyles } from '../shared/status.ts';
 import { shared } from '../shared/styles.ts';
 import { renderFeedback, type View } from './feedback.ts';
@@ -36,6 +35,7 @@ import { styles } from './practice.styles.ts';
 import { renderRecord } from './record.ts';
 import type { RunEnd } from './run.ts';
 import { renderTask } from './task.ts';
+import { saveFile, WordedPart } from './worded.ts';
 
 type Screen = 'home' | 'task' | 'told' | 'end' | 'figures' | 'file';
 
@@ -61,15 +61,14 @@ function momentOf(now: Date): string {
  * @csspart specimen - The plant that is looked at.
  * @csspart feedback - What is told after a reply.
  */
-export class LeadwortPractice extends LeadwortPart {
-  static override styles = [shared, drawingStyles, statusStyles, figureStyles, styles];
+export class LeadwortPractice extends WordedPart {
+  static override styles = [shared, drawingStyles, statusStyles, figureStyles, choiceStyles, styles];
 
   /** Id of the course that is chosen at first; the first one when left out. */
   @property() course = '';
   /** Milliseconds since 1970. */
   @property({ attribute: false }) clock: () => number = () => Date.now();
 
-  @state() private words: PracticeWords | undefined;
   @state() private screen: Screen = 'home';
   @state() private kept: Kept | undefined;
   /** What could not be kept, or opened: said where it can be helped. */
@@ -79,7 +78,6 @@ export class LeadwortPractice extends LeadwortPart {
   @state() private run: RunEnd | undefined;
   @state() private judged: Judged | undefined;
 
-  #language: string | undefined;
   #keeper: PracticeKeeper | undefined;
   #sitting: Sitting | undefined;
   #test = false;
@@ -92,19 +90,8 @@ export class LeadwortPractice extends LeadwortPart {
     this.#keeper = undefined;
   }
 
-  protected override willUpdate(_changed: PropertyValues): void {
-    const language = this.settings?.language;
-    if (language !== this.#language && language !== undefined) {
-      this.#language = language;
-      practiceWords(language).then(
-        (words) => {
-          if (language === this.#language) this.words = words;
-        },
-        () => {
-          this.#language = undefined;
-        },
-      );
-    }
+  protected override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
     const key = this.snapshot?.prepared.key;
     if (key && !this.#keeper) {
       this.#keeper = new PracticeKeeper(key.id, isAttempt);
@@ -238,12 +225,8 @@ export class LeadwortPractice extends LeadwortPart {
   #save(): void {
     const record = this.#record;
     if (!record) return;
-    const address = URL.createObjectURL(new Blob([writeRecord(record)], { type: 'application/json' }));
-    const link = document.createElement('a');
-    link.href = address;
-    link.download = `practice-${record.learner.name.toLowerCase().replaceAll(/[^\p{L}\p{N}]+/gu, '-') || 'mine'}.json`;
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(address), 10_000);
+    const name = record.learner.name.toLowerCase().replaceAll(/[^\p{L}\p{N}]+/gu, '-') || 'mine';
+    saveFile(`practice-${name}.json`, 'application/json', writeRecord(record));
   }
 
   protected override render(): TemplateResult | typeof nothing {

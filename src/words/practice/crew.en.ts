@@ -1,20 +1,19 @@
 import type { CrewWords } from './crew.words.ts';
 
 const plural = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
-const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six'];
+const NUMBERS = ['one', 'two', 'three'];
 
 export const crew: CrewWords = {
   heading: 'The crew',
   intro: 'Open the files that your technicians saved in the practice room. They are read here and stay on this device.',
   open: 'Open practice files',
   drop: 'or drop them here',
-  examples: (n) => `Open ${NUMBERS[n] ?? n} example ${n === 1 ? 'file' : 'files'}`,
+  examples: (n) => `Open ${NUMBERS[n - 1] ?? n} example ${n === 1 ? 'file' : 'files'}`,
   notFetched: (address) => `${address} could not be fetched. Check the connection and try again.`,
   day: 'As of',
   dayHelp: 'Looks after this day are not counted.',
   people: 'Who is here',
-  seen: (looks, last) =>
-    last === undefined ? plural(looks, 'look', 'looks') : `${plural(looks, 'look', 'looks')}, the last on ${last}`,
+  seen: (looks, last) => `${plural(looks, 'look', 'looks')}${last ? `, the last on ${last}` : ''}`,
   remove: (name) => `Take ${name} out`,
   removed: (name) => `${name} is taken out. The file itself is as it was.`,
   opened: (n) => `${plural(n, 'file', 'files')} opened.`,
@@ -35,7 +34,7 @@ export const crew: CrewWords = {
   readsWrong: (character) => `Reading: ${character}`,
   missed: (plant) => `${plant}, whatever it was taken for`,
   avoid: 'Characters your crew misreads more often than the key believes',
-  avoidSays: 'The stroke is what the key counts on. The line is where the truth most likely lies, 19 times in 20.',
+  avoidSays: 'The stroke is what the key counts on. The truth lies on the line 19 times in 20.',
   avoidNone: (least) =>
     `None, as far as these looks can tell. Nothing is said of a character read fewer than ${least} times.`,
   keySays: 'The key counts on',

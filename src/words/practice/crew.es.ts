@@ -1,7 +1,7 @@
 import type { CrewWords } from './crew.words.ts';
 
 const plural = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
-const NUMBERS = ['ningún', 'un', 'dos', 'tres', 'cuatro', 'cinco', 'seis'];
+const NUMBERS = ['un', 'dos', 'tres'];
 
 export const crew: CrewWords = {
   heading: 'La cuadrilla',
@@ -9,15 +9,12 @@ export const crew: CrewWords = {
     'Abra los archivos que sus técnicos guardaron en la sala de práctica. Se leen aquí y se quedan en este aparato.',
   open: 'Abrir archivos de práctica',
   drop: 'o suéltelos aquí',
-  examples: (n) => `Abrir ${NUMBERS[n] ?? n} ${n === 1 ? 'archivo' : 'archivos'} de ejemplo`,
+  examples: (n) => `Abrir ${NUMBERS[n - 1] ?? n} ${n === 1 ? 'archivo' : 'archivos'} de ejemplo`,
   notFetched: (address) => `No se pudo traer ${address}. Revise la conexión e inténtelo de nuevo.`,
   day: 'Al día',
   dayHelp: 'Los vistazos posteriores a este día no se cuentan.',
   people: 'Quiénes están aquí',
-  seen: (looks, last) =>
-    last === undefined
-      ? plural(looks, 'vistazo', 'vistazos')
-      : `${plural(looks, 'vistazo', 'vistazos')}, el último el ${last}`,
+  seen: (looks, last) => `${plural(looks, 'vistazo', 'vistazos')}${last ? `, el último el ${last}` : ''}`,
   remove: (name) => `Quitar a ${name}`,
   removed: (name) => `Se quitó a ${name}. El archivo sigue como estaba.`,
   opened: (n) => `${plural(n, 'archivo abierto', 'archivos abiertos')}.`,
@@ -29,8 +26,7 @@ export const crew: CrewWords = {
   readySays: 'Toque una casilla para leer qué regla decidió.',
   readyOf: (n, all) => `${n} de ${all} plantas`,
   teach: 'Qué enseñar la próxima semana',
-  teachSays:
-    'Primero donde se llamó invasora a una nativa, luego lo que con más certeza sale mal. Todos los vistazos de todos, juntos.',
+  teachSays: 'Primero donde se llamó invasora a una nativa, luego lo que con más certeza sale mal, entre todos.',
   teachNone: 'Nada sobresale. Que sigan practicando.',
   wrongOf: (wrong, n) => `${wrong} de ${n} mal`,
   likely: (low, high) => `lo más probable: entre ${low} y ${high} de las veces`,
@@ -38,8 +34,7 @@ export const crew: CrewWords = {
   readsWrong: (character) => `Leer: ${character}`,
   missed: (plant) => `${plant}, con cualquiera que se confunda`,
   avoid: 'Caracteres que su cuadrilla lee mal más de lo que la clave supone',
-  avoidSays:
-    'La raya es lo que supone la clave. La línea es donde lo más probable es que esté la verdad, 19 de cada 20 veces.',
+  avoidSays: 'La raya es lo que supone la clave. La verdad está sobre la línea 19 de cada 20 veces.',
   avoidNone: (least) =>
     `Ninguno, hasta donde estos vistazos alcanzan. De un carácter leído menos de ${least} veces no se dice nada.`,
   keySays: 'La clave supone',
@@ -57,7 +52,7 @@ export const crew: CrewWords = {
   noKappa: 'no se puede decir: ambas usaron siempre un solo nombre',
   cover: 'Si dos estiman igual la cobertura',
   coverSays:
-    'Lo que dice la primera persona menos lo que dice la segunda, en por ciento del suelo. Se espera que el 95 % de las diferencias quede entre los límites.',
+    'Lo que dice la primera persona menos lo que dice la segunda, en por ciento del suelo. El 95 % de las diferencias debería caer entre los límites.',
   difference: 'Diferencia media',
   limits: 'Límites',
   points: (n) => `${n} puntos`,

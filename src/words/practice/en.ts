@@ -123,6 +123,5 @@ export const practice: PracticeWords = {
   kappa: (kappa, low, high, percent) =>
     `${percent} agree with the answer. Beyond chance (Cohen’s kappa): ${kappa}, most likely ${low} to ${high}.`,
   nothingYet: 'Nothing yet. Do a round first.',
-  asTable: 'As a table',
   crew,
 };

@@ -123,6 +123,5 @@ export const practice: PracticeWords = {
   kappa: (kappa, low, high, percent) =>
     `El ${percent} coincide con la respuesta. Más allá del azar (kappa de Cohen): ${kappa}, lo más probable de ${low} a ${high}.`,
   nothingYet: 'Todavía nada. Haga primero una ronda.',
-  asTable: 'En una tabla',
   crew,
 };

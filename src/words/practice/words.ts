@@ -99,7 +99,6 @@ export interface PracticeWords {
   readonly seconds: (n: string) => string;
   readonly kappa: (kappa: string, low: string, high: string, percent: string) => string;
   readonly nothingYet: string;
-  readonly asTable: string;
   readonly crew: CrewWords;
 }
 
