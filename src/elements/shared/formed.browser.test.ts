@@ -70,10 +70,13 @@ describe('a key in a form', () => {
   });
 
   test('is left out of what is sent while it is disabled, and can still be read and answered', async () => {
-    const at = await opened();
+    const at = await opened({ required: true });
     answer(at, 'habitat', first?.id ?? '');
+    expect(at.form.checkValidity()).toBe(at.store().snapshot.identification.verdict.kind !== 'open');
     (at.form.querySelector('fieldset') as HTMLFieldSetElement).disabled = true;
     expect([...new FormData(at.form).keys()]).toEqual([]);
+    at.store().request('restart', {});
+    expect(at.form.checkValidity()).toBe(true);
     answer(at, 'habitat', second?.id ?? '');
     (at.form.querySelector('fieldset') as HTMLFieldSetElement).disabled = false;
     expect(at.value()?.trail[0]).toMatchObject({ states: [second?.id] });
