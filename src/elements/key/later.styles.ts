@@ -17,7 +17,7 @@ export const laterStyles = css`
   .ahead .report:not([open]) > summary:focus-visible { outline-offset: 0.2em; }
 
   .foot > .plain, .foot > .outline { margin-block-start: 0.5em; }
-  .copy > p { overflow-wrap: anywhere; }
+  .copy > p { padding-inline-start: 0.5em; overflow-wrap: anywhere; }
   .fields { display: flex; flex-wrap: wrap; gap: 1em 2em; padding-block: 0.5em 1em; padding-inline-start: 1.3em; }
   .field { display: grid; gap: 0.25em; align-content: start; }
   .field > span, legend { font-weight: 600; }
