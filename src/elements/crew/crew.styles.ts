@@ -33,15 +33,13 @@ export const styles = css`
     .cell[aria-expanded='true'] { outline: 0.15em solid Highlight; outline-offset: -0.2em; }
   }
   @media print {
-    .intro, .opening, .news, .choices, .people button, .tap, .why, .taking { display: none; }
+    .intro, .opening, .news, .choices, .people button, .tap, .why, .taking, details { display: none; }
     .paper { display: block; }
     .crew { font-size: 10pt; }
     .ready-table { font-size: 8.5pt; }
     .ready-table tbody th { position: static; }
     .cell { display: inline; min-block-size: 0; min-inline-size: 0; padding: 0; border: 0; }
     .ready-table .paper { color: var(--mud); font-size: 0.9em; }
-    details::details-content { content-visibility: visible; block-size: auto; }
-    summary { display: none; }
     tr, li { break-inside: avoid; }
   }
 `;
