@@ -9,8 +9,10 @@ import {
   type Spot,
 } from '../../guidance/nearby/index.ts';
 import { describeProblem, type Problem } from '../../key/index.ts';
+import type { SessionStore } from '../../session/index.ts';
 import { type DeviceFault, type NearbyWords, nearbyWords } from '../../words/nearby/index.ts';
 import { fire } from '../shared/events.ts';
+import { type GivenPlace, givenPlace, givePlace, onPlace } from '../shared/given-place.ts';
 import { languageAt, watchLanguage } from '../shared/language.ts';
 import { fetchText } from '../shared/load.ts';
 import { LeadwortPart } from '../shared/part.ts';
@@ -73,6 +75,10 @@ export class LeadwortNearby extends LeadwortPart {
   @state() private typed: keyof NearbyWords['wrong'] | undefined;
 
   #language = '';
+  #session: SessionStore | undefined;
+  #stopPlace: (() => void) | undefined;
+  /** The place that holds here because another part was given it. */
+  #followed: GivenPlace | undefined;
   #stopLanguage: (() => void) | undefined;
   #load: AbortController | undefined;
   #address = '';
@@ -86,6 +92,8 @@ export class LeadwortNearby extends LeadwortPart {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#stopLanguage?.();
+    this.#stopPlace?.();
+    this.#session = undefined;
     this.#load?.abort();
     if (this.loaded.phase === 'coming') this.#address = '';
   }
@@ -111,6 +119,21 @@ export class LeadwortNearby extends LeadwortPart {
       );
     }
     if (this.areas !== this.#address) void this.#fetch();
+    this.#follow(this.session);
+  }
+
+  /** A place that was given to the report holds here too, until a person chooses one here. */
+  #follow(session: SessionStore | undefined): void {
+    if (session !== this.#session) {
+      this.#stopPlace?.();
+      this.#session = session;
+      this.#stopPlace = session && onPlace(session, () => this.requestUpdate());
+    }
+    const given = givenPlace(session);
+    if (!given || given === this.#followed || (this.chosen && !this.#followed)) return;
+    this.#followed = given;
+    const { lat, lon, uncertainty = 1, source } = given;
+    this.chosen = { spot: { lat, lon, uncertainty }, source: source === 'photo' ? 'typed' : source };
   }
 
   async #fetch(): Promise<void> {
@@ -179,6 +202,10 @@ export class LeadwortNearby extends LeadwortPart {
 
   async #choose(spot: Spot, source: Chosen['source']): Promise<void> {
     this.chosen = { spot, source };
+    this.#followed = undefined;
+    const { lat, lon, uncertainty } = spot;
+    // Typed digits say nothing of how well the place is known: the report reckons that from the digits.
+    givePlace(this.session, { lat, lon, source, ...(source === 'typed' ? {} : { uncertainty }) });
     await this.updateComplete;
     this.renderRoot.querySelector<HTMLElement>('.answer')?.focus();
   }
@@ -205,7 +232,6 @@ export class LeadwortNearby extends LeadwortPart {
       return;
     }
     this.typed = undefined;
-    // Typed digits say nothing of how well the place is known.
     void this.#choose({ ...read, uncertainty: 1 }, 'typed');
   }
 

@@ -1,5 +1,5 @@
 // The report under the hands of a person: every change is kept, and what takes its time never lands in another report.
-import type { Find } from '../../report/find/index.ts';
+import type { Find, Place } from '../../report/find/index.ts';
 import { PhotoError, preparePhoto } from '../../report/photos/index.ts';
 import type { PhotoTrouble } from '../../words/report/index.ts';
 import { blankDraft, type Draft, type DraftPhoto, type Field, hasContent, withField } from './draft.ts';
@@ -69,7 +69,7 @@ export class Drafting {
   put(
     id: string,
     at: { readonly lat: number; readonly lon: number; readonly uncertainty?: number; readonly date?: string },
-    source: 'device' | 'photo',
+    source: Place['source'],
     units: 'us' | 'metric',
   ): void {
     const { draft } = this;

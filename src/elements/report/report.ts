@@ -16,6 +16,7 @@ import type { Snapshot } from '../../session/index.ts';
 import { type PlaceTrouble, type ReportWords, reportWords } from '../../words/report/index.ts';
 import { drawingStyles } from '../shared/drawing.styles.ts';
 import { fire } from '../shared/events.ts';
+import { type GivenPlace, givenPlace, givePlace, onPlace } from '../shared/given-place.ts';
 import { LeadwortPart } from '../shared/part.ts';
 import { plantName, taxonOf } from '../shared/plant-name.ts';
 import { said } from '../shared/said.ts';
@@ -105,6 +106,9 @@ export class LeadwortReport extends LeadwortPart {
   #key = '';
   /** How many answers there were when it was last drawn. */
   #answers = 0;
+  /** The last place that another part of the key was given: taken over at most once, so that it can be cleared. */
+  #given: GivenPlace | undefined;
+  #stopPlace: (() => void) | undefined;
 
   protected override shouldUpdate(changed: PropertyValues): boolean {
     return super.shouldUpdate(changed) && this.snapshot !== undefined;
@@ -135,6 +139,24 @@ export class LeadwortReport extends LeadwortPart {
   protected override updated(): void {
     const draft = this.#drafting?.draft;
     if (draft) void paint(this.renderRoot, draft.photos);
+    this.#sharePlace(draft);
+  }
+
+  /** What was given to help nearby holds here, where no place stands yet; and the other way round. An opened report keeps its own. */
+  #sharePlace(draft: Draft | undefined): void {
+    const { session } = this;
+    if (!session || !draft || draft.base !== undefined) return;
+    this.#stopPlace ??= onPlace(session, () => this.requestUpdate());
+    const given = givenPlace(session);
+    if (given && given !== this.#given) {
+      this.#given = given;
+      if (draft.fields.place.trim() === '') this.#drafting?.put(draft.id, given, given.source, this.saying.units);
+    }
+    const place = this.#finding?.find.place;
+    if (!place || draft.fields.place.trim() === '') return;
+    const { lat, lon, uncertainty, source } = place;
+    givePlace(session, { lat, lon, uncertainty, source });
+    this.#given = givenPlace(session);
   }
 
   override connectedCallback(): void {
@@ -146,6 +168,8 @@ export class LeadwortReport extends LeadwortPart {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#stop?.abort();
+    this.#stopPlace?.();
+    this.#stopPlace = undefined;
     this.#unwatch?.();
     this.#unwatch = undefined;
   }

@@ -56,6 +56,11 @@ export abstract class LeadwortPart extends LitElement {
     return this.settings !== undefined && (this.early || 'trail' in this.settings.words);
   }
 
+  /** What the parts of one holder have in common; undefined until the key is there. */
+  protected get session(): SessionStore | undefined {
+    return this.#store;
+  }
+
   protected request<Name extends RequestName>(name: Name, detail: Requests[Name]): void {
     this.#store?.request(name, detail);
   }
