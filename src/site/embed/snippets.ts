@@ -40,7 +40,7 @@ const sheet = (base: string) => `<link rel="stylesheet" href="${escaped(base)}wh
 const script = (src: string, how: string) =>
   `<script ${how === 'defer' ? '' : `${how} `}src="${escaped(src)}"${how === 'defer' ? ' defer' : ''}></script>`;
 
-/** Address of the frame's page with its options; addresses among them count from that page, and so are made whole paths. */
+/** Address of the frame’s page with its options. Addresses among them that do not begin with a slash or a scheme count from that page. */
 function frameAddress({ base, attributes }: Choice): string {
   const query = new URLSearchParams([...attributes].map(([name, value]) => [name, value === '' ? 'true' : value]));
   return `${base}frame/leadwort-frame.html?${query}`;
