@@ -190,7 +190,7 @@ describe.each(STYLES)('the whole key, %s', (style) => {
 describe('in the foot of the whole', () => {
   async function opened(bundle: unknown): Promise<LeadwortKey> {
     const key = await fixture<LeadwortKey>(html`<leadwort-key src=${addressOf(bundle)} month="9"></leadwort-key>`);
-    await expect.poll(() => key.shadowRoot?.querySelector('.foot')).toBeTruthy();
+    await expect.poll(() => key.shadowRoot?.querySelector('.foot summary')).toBeTruthy();
     return key;
   }
   const root = (key: LeadwortKey) => key.shadowRoot as ShadowRoot;
