@@ -92,16 +92,24 @@ describe('what leaves the device', () => {
     expect(sendable(told)).toEqual(told);
     const held = aFind({ consent: { contact: false, exactPlace: false, photos: true } });
     const sent = sendable(held);
-    expect(sent.place).toEqual({ lat: 30.265, lon: -98.875, uncertainty: expect.any(Number), source: 'device' });
+    const { source, coarse, ...point } = sent.place ?? {};
+    expect(point).toEqual({ lat: 30.265, lon: -98.875, uncertainty: expect.any(Number) });
+    expect({ source, coarse }).toEqual({ source: 'device', coarse: point });
     expect(sent.place?.uncertainty).toBeGreaterThan(700);
     expect(JSON.stringify(sent)).not.toMatch(/30\.2612|98\.8721|low crossing|555-0142|Beispiel|Call first/);
+  });
+
+  test('is not made coarser by whoever receives it and tells of it again', () => {
+    const sent = sendable(aFind({ consent: { contact: false, exactPlace: false, photos: true } }));
+    expect(sendable(sent)).toEqual(sent);
+    expect(toldPlace(sent)).toMatchObject({ ...sent.place?.coarse, coarse: true });
   });
 
   test('has the coarse place that the person chose', () => {
     const coarse = { lat: 30.25, lon: -98.85, uncertainty: 8000 };
     const { place, ...rest } = aFind({ consent: { contact: true, exactPlace: false, photos: true } });
     const find = { ...rest, ...(place ? { place: { ...place, coarse } } : {}) };
-    expect(sendable(find).place).toEqual({ ...coarse, source: 'device' });
+    expect(sendable(find).place).toEqual({ ...coarse, source: 'device', coarse });
     expect(toldPlace({ consent: rest.consent })).toBeUndefined();
   });
 });

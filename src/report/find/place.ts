@@ -57,12 +57,17 @@ export function toldPlace({
 export function sendable(find: Find): Find {
   const { place, contact, access, ...rest } = find;
   const told = toldPlace(find);
-  const { coarse: held, ...point } = told ?? { coarse: false };
+  const held = told?.coarse === true;
   return {
     ...rest,
-    ...(told && place ? { place: held ? (point as Place) : place } : {}),
+    ...(told && place ? { place: held ? coarsePlace(told) : place } : {}),
     // How to get there tells where it is.
     ...(access !== undefined && !held ? { access } : {}),
     ...(contact && find.consent.contact ? { contact } : {}),
   };
+}
+
+/** Says of itself that it is the coarse one: whoever tells of it later leaves it as it is. */
+function coarsePlace({ lat, lon, uncertainty, source }: Point & Pick<Place, 'source'>): Place {
+  return { lat, lon, uncertainty, source, coarse: { lat, lon, uncertainty } };
 }
